@@ -1,0 +1,179 @@
+package leadlamp.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leadlamp.facts.Ask;
+import leadlamp.facts.Fact;
+import leadlamp.facts.OnSheet;
+import leadlamp.facts.Seen;
+import leadlamp.facts.Stated;
+import leadlamp.record.Place;
+
+/** Which checks are asked, of what and where. */
+final class Asks {
+    private static final String RECORDED = "recorded";
+
+    private final Groups groups;
+    private final Recorded recorded;
+    private final Needs needs;
+    private final Progress progress;
+    private final Map<String, ConditionPage> conditions;
+    private final Map<String, Holds> settled = new HashMap<>();
+
+    /** Whether words hold, as far as the record tells. */
+    enum Holds {
+        YES, NO, OPEN
+    }
+
+    /**
+     * One question asked.
+     *
+     * @param silent whether it stands for places that the sheet does not give
+     */
+    record Question(Check check, Ask ask, boolean silent) {
+    }
+
+    Asks(Groups groups, Recorded recorded, Needs needs, Progress progress, Map<String, ConditionPage> conditions) {
+        this.groups = groups;
+        this.recorded = recorded;
+        this.needs = needs;
+        this.progress = progress;
+        this.conditions = conditions;
+    }
+
+    /** All questions, check by check, each at its places in the order of the sheet. */
+    List<Question> all(List<Check> checks) {
+        List<Question> all = new ArrayList<>();
+        for (Check check : checks) {
+            Groups.Members members = groups.of(check.askedOf());
+            boolean ofEngine = false;
+            for (Groups.Spot spot : members.spots()) {
+                ofEngine |= spot.of().isEmpty() && spot.at().equals(Place.ENGINE);
+                if (Untold.is(spot.at()) && !speaksOf(check, spot)) {
+                    continue;
+                }
+                add(check, new Ask(check.id(), spot.of(), spot.at()), false, all);
+            }
+            if (!members.settled() && !ofEngine) {
+                add(check, new Ask(check.id(), "", Place.ENGINE), true, all);
+            }
+        }
+        return all;
+    }
+
+    private void add(Check check, Ask ask, boolean silent, List<Question> all) {
+        if (holds(check.applies(), ask) != Holds.NO) {
+            all.add(new Question(check, ask, silent));
+        }
+    }
+
+    /** Whether the record says, at this place of which it is not told which it is, anything that the check wants to know. */
+    private boolean speaksOf(Check check, Groups.Spot spot) {
+        Ask ask = new Ask(check.id(), spot.of(), spot.at());
+        for (Way way : check.ways()) {
+            for (String word : way.needs()) {
+                Optional<Need> need = needs.need(word, ask);
+                if (need.isPresent()) {
+                    for (Fact fact : recorded.of(need.get().word())) {
+                        if (fact.at().equals(spot.at())) {
+                            return true;
+                        }
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether all words of an `applies` hold where it is asked: one known not to hold is enough for no. */
+    Holds holds(Map<String, List<String>> applies, Ask ask) {
+        Holds all = Holds.YES;
+        for (Map.Entry<String, List<String>> each : applies.entrySet()) {
+            Holds one = holds(each.getKey(), each.getValue(), ask);
+            if (one == Holds.NO) {
+                return Holds.NO;
+            }
+            if (one == Holds.OPEN) {
+                all = Holds.OPEN;
+            }
+        }
+        return all;
+    }
+
+    private Holds holds(String word, List<String> says, Ask ask) {
+        Optional<Need> need = needs.need(word, ask);
+        if (need.isEmpty()) {
+            return Holds.OPEN;
+        }
+        if (need.get().kind() == Need.Kind.CONDITION) {
+            return condition(need.get().of());
+        }
+        boolean any = says.contains(RECORDED);
+        boolean recordedHere = false;
+        for (Fact fact : recorded.of(need.get().word())) {
+            if (!Place.related(fact.at(), ask.at()) && !fact.at().equals(ask.at()) && !Untold.mayBe(fact.at(), ask.at())) {
+                continue;
+            }
+            recordedHere = true;
+            if (any || says.contains(said(fact))) {
+                return Holds.YES;
+            }
+        }
+        if (any) {
+            return Holds.NO;
+        }
+        if (need.get().kind() == Need.Kind.STEP && !recordedHere) {
+            return step(need.get().what(), says);
+        }
+        return needs.known(need.get(), ask) ? Holds.NO : Holds.OPEN;
+    }
+
+    private static String said(Fact fact) {
+        if (fact instanceof Stated said) {
+            return said.says();
+        }
+        if (fact instanceof OnSheet line) {
+            return line.says();
+        }
+        return fact instanceof Seen ? "seen" : "";
+    }
+
+    /** A step without a line of its own: by how far the work is, where the record tells that. */
+    private Holds step(String step, List<String> says) {
+        if (progress.behind(step)) {
+            return says.contains("done") ? Holds.YES : Holds.OPEN;
+        }
+        return progress.dueNow(step) && says.contains("next") ? Holds.YES : Holds.NO;
+    }
+
+    /** Whether a condition holds: known not to once all that settles it is known. */
+    Holds condition(String name) {
+        Holds known = settled.get(name);
+        if (known == null) {
+            known = settle(name);
+            settled.put(name, known);
+        }
+        return known;
+    }
+
+    private Holds settle(String name) {
+        if (!recorded.of("condition " + name).isEmpty()) {
+            return Holds.YES;
+        }
+        ConditionPage page = conditions.get(name);
+        if (page == null) {
+            return Holds.OPEN;
+        }
+        Ask engine = new Ask("", "", Place.ENGINE);
+        for (String word : page.settledBy()) {
+            Optional<Need> need = needs.need(word, engine);
+            if (need.isEmpty() || need.get().kind() != Need.Kind.CONDITION && !needs.known(need.get(), engine)) {
+                return Holds.OPEN;
+            }
+        }
+        return Holds.NO;
+    }
+}

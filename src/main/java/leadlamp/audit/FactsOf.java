@@ -1,0 +1,84 @@
+package leadlamp.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leadlamp.facts.Fact;
+import leadlamp.facts.NotSeen;
+import leadlamp.facts.OnSheet;
+import leadlamp.facts.Seen;
+import leadlamp.facts.Stated;
+import leadlamp.record.Build;
+import leadlamp.record.Statement;
+import leadlamp.record.Where;
+import leadlamp.words.Part;
+import leadlamp.words.Quantity;
+import leadlamp.words.Vocabulary;
+
+/** Makes facts of what record and sheet say in words. What they say in figures, the derivation reads. */
+final class FactsOf {
+    static final String AS_FOUND = " as found";
+    static final String AS_TRIAL = " as trial";
+
+    private final Vocabulary words;
+    private final Map<String, String> kinds = new HashMap<>();
+
+    FactsOf(Vocabulary words) {
+        this.words = words;
+    }
+
+    /** One fact a statement, in their order: the record's, then the sheet's. */
+    List<Fact> build(Build build) {
+        List<Fact> facts = new ArrayList<>(build.statements().size() + build.sheet().statements().size());
+        for (Statement statement : build.statements()) {
+            Fact fact = fact(statement);
+            if (fact != null) {
+                facts.add(fact);
+            }
+        }
+        for (Statement line : build.sheet().statements()) {
+            facts.add(new OnSheet(line.of(), kind(line.of()), line.at(), line.what(), line.says(), List.of(line.where())));
+        }
+        return facts;
+    }
+
+    private Fact fact(Statement s) {
+        List<Where> places = List.of(s.where());
+        return switch (s.form()) {
+            // How far the work is proves nothing, and no rule reads it.
+            case STATED -> s.of().equals("stage") ? null : new Stated(s.of(), kind(s.of()), s.at(), s.what(), s.says(),
+                    s.told().orElse(""), s.asides(), places);
+            case SEEN -> new Seen(s.of(), kind(s.of()), s.at(), s.what(), s.told().orElse(""), s.asides(), places);
+            case NOT_SEEN -> s.told().isPresent() ? null
+                    : new NotSeen(s.of(), kind(s.of()), s.at(), s.what(), places);
+            case ON_SHEET -> new OnSheet(s.of(), kind(s.of()), s.at(), s.what(), s.says(), places);
+            case READ -> null;
+        };
+    }
+
+    /** The kind of a subject, its own name where it has none. What came out is of no kind that goes in. */
+    String kind(String of) {
+        String known = kinds.get(of);
+        if (known == null) {
+            known = find(of);
+            kinds.put(of, known);
+        }
+        return known;
+    }
+
+    private String find(String of) {
+        for (String mark : List.of(AS_FOUND, AS_TRIAL)) {
+            if (of.endsWith(mark)) {
+                return find(of.substring(0, of.length() - mark.length())) + mark;
+            }
+        }
+        Optional<Part> part = words.part(of);
+        if (part.isPresent() && part.get().name().equals(of)) {
+            return part.get().kind();
+        }
+        Optional<Quantity> quantity = words.quantity(of);
+        return quantity.isPresent() && quantity.get().name().equals(of) ? quantity.get().kind() : of;
+    }
+}

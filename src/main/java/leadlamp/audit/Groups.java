@@ -1,0 +1,388 @@
+package leadlamp.audit;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import leadlamp.facts.Fact;
+import leadlamp.facts.NotSeen;
+import leadlamp.facts.OnSheet;
+import leadlamp.facts.Seen;
+import leadlamp.facts.Stated;
+import leadlamp.facts.Value;
+import leadlamp.facts.Verdict;
+import leadlamp.record.Build;
+import leadlamp.record.EngineSheet;
+import leadlamp.record.Place;
+import leadlamp.words.Part;
+import leadlamp.words.Property;
+import leadlamp.words.Quantity;
+import leadlamp.words.Vocabulary;
+
+/**
+ * The places of each group in this build: those that the engine sheet gives and those that the record names. Groups that
+ * run over parts, readings or entries of the record have a subject at each place as well.
+ */
+final class Groups {
+    private final Vocabulary words;
+    private final EngineSheet.Layout layout;
+    private final Build build;
+    private final Collection<? extends Fact> facts;
+    private final Map<String, Members> known = new HashMap<>();
+    private final Map<String, List<String>> groupsOf = new HashMap<>();
+    private final Map<String, PlaceForm> forms = new HashMap<>();
+    private Map<String, Set<String>> named;
+
+    /**
+     * One that is asked.
+     *
+     * @param of the part, joint or reading where the group runs over those, else empty
+     * @param at the place
+     */
+    record Spot(String of, String at) {
+    }
+
+    /**
+     * A group in this build.
+     *
+     * @param spots   who is in it, in the order of sheet and record
+     * @param settled whether sheet or record settle it; else there may be more
+     */
+    record Members(List<Spot> spots, boolean settled) {
+        List<String> places() {
+            List<String> places = new ArrayList<>(spots.size());
+            for (Spot spot : spots) {
+                if (!places.contains(spot.at())) {
+                    places.add(spot.at());
+                }
+            }
+            return places;
+        }
+    }
+
+    Groups(Build build, Collection<? extends Fact> facts, Vocabulary words) {
+        this.build = build;
+        this.layout = build.sheet().layout();
+        this.facts = facts;
+        this.words = words;
+    }
+
+    /** Who is in a group. */
+    Members of(String group) {
+        Members members = known.get(group);
+        if (members == null) {
+            members = find(group);
+            known.put(group, members);
+        }
+        return members;
+    }
+
+    private Members find(String group) {
+        if (group.equals(Place.ENGINE)) {
+            return new Members(List.of(new Spot("", Place.ENGINE)), true);
+        }
+        Optional<List<Spot>> written = ofTheRecord(group);
+        if (written.isPresent()) {
+            return new Members(written.get(), true);
+        }
+        Optional<List<String>> given = layout.places(group);
+        Set<String> places = new LinkedHashSet<>(given.orElse(List.of()));
+        Set<String> more = new TreeSet<>(Natural::compare);
+        for (String place : named().getOrDefault(group, Set.of())) {
+            if (Untold.is(place) || !related(place, places)) {
+                more.add(place);
+            }
+        }
+        if (given.isEmpty()) {
+            for (String place : named().getOrDefault("of a kind: " + group, Set.of())) {
+                if (Untold.is(place) || !related(place, more)) {
+                    more.add(place);
+                }
+            }
+        }
+        places.addAll(more);
+        List<Spot> spots = new ArrayList<>(places.size());
+        for (String place : places) {
+            int at = group.equals("each part of the sheet") ? place.indexOf(" at ") : -1;
+            spots.add(group.equals("each part of the sheet")
+                    ? at < 0 ? new Spot(place, Place.ENGINE) : new Spot(place.substring(0, at), place.substring(at + 4))
+                    : new Spot("", place));
+        }
+        return new Members(List.copyOf(spots), given.isPresent());
+    }
+
+    private static boolean related(String place, Collection<String> places) {
+        for (String one : places) {
+            if (Place.related(one, place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Group to the places at which the record says something of what lives in it. */
+    private Map<String, Set<String>> named() {
+        if (named == null) {
+            Map<String, Set<String>> names = new HashMap<>();
+            for (Fact fact : facts) {
+                String of = subject(fact);
+                if (of.isEmpty() || fact.at().equals(Place.ENGINE)) {
+                    continue;
+                }
+                List<String> groups = groupsOf(of);
+                for (int i = 0; i < groups.size(); i++) {
+                    String group = groups.get(i);
+                    if (!group.equals(Place.ENGINE)) {
+                        name(names, i == 0 ? group : "of a kind: " + group, group, fact.at());
+                    }
+                }
+                if (of.equals("joint") || of.startsWith("joint ")) {
+                    joint(names, fact);
+                }
+                if (fact instanceof Stated said && said.of().equals("cam gear") && said.what().equals("form")) {
+                    if (said.says().equals("adjustable")) {
+                        name(names, "each adjustable cam gear", "each adjustable cam gear", fact.at());
+                    } else if (said.says().equals("phaser")) {
+                        name(names, "each cam phaser", "each cam phaser", fact.at());
+                    }
+                }
+            }
+            named = names;
+        }
+        return named;
+    }
+
+    private void name(Map<String, Set<String>> names, String under, String group, String at) {
+        Set<String> places = names.get(under);
+        if (places == null) {
+            places = new LinkedHashSet<>();
+            names.put(under, places);
+        }
+        if (Untold.is(at)) {
+            places.add(at);
+        } else {
+            String cut = form(group).cut(at);
+            if (!cut.equals(Place.ENGINE)) {
+                places.add(cut);
+            }
+        }
+    }
+
+    private PlaceForm form(String group) {
+        PlaceForm form = forms.get(group);
+        if (form == null) {
+            form = new PlaceForm(words.groups().getOrDefault(group, ""));
+            forms.put(group, form);
+        }
+        return form;
+    }
+
+    private void joint(Map<String, Set<String>> names, Fact fact) {
+        name(names, "each joint", "each joint", fact.at());
+        String what = fact instanceof Stated said ? said.what() : fact instanceof Value value ? value.of() : "";
+        String says = fact instanceof Stated said ? said.says() : "";
+        switch (what) {
+            case "joint torque", "torque said", "meant" ->
+                    name(names, "each joint with a torque", "each joint with a torque", fact.at());
+            case "stages", "sequence" -> name(names, "each joint with stages", "each joint with stages", fact.at());
+            case "joint angle" -> {
+                name(names, "each joint with stages", "each joint with stages", fact.at());
+                name(names, "each joint with an angle", "each joint with an angle", fact.at());
+            }
+            case "thread-locker" -> {
+                if (!says.equals("none")) {
+                    name(names, "each joint with thread-locker", "each joint with thread-locker", fact.at());
+                }
+            }
+            case "lengths" -> name(names, "each joint with several lengths", "each joint with several lengths", fact.at());
+            default -> {
+            }
+        }
+    }
+
+    /** The group that a part or reading lives in; after it those of its kinds. */
+    private List<String> groupsOf(String of) {
+        List<String> groups = groupsOf.get(of);
+        if (groups == null) {
+            Set<String> found = new LinkedHashSet<>();
+            Optional<Part> part = words.part(of).filter(p -> p.name().equals(of));
+            if (part.isPresent()) {
+                found.add(part.get().group());
+                kinds(part.get(), found);
+            } else {
+                Optional<Quantity> quantity = words.quantity(of).filter(q -> q.name().equals(of));
+                if (quantity.isPresent()) {
+                    found.add(quantity.get().group());
+                    words.part(quantity.get().of()).ifPresent(p -> kinds(p, found));
+                }
+            }
+            groups = List.copyOf(found);
+            groupsOf.put(of, groups);
+        }
+        return groups;
+    }
+
+    private void kinds(Part part, Set<String> groups) {
+        for (String kind : part.kinds()) {
+            words.part(kind).ifPresent(k -> groups.add(k.group()));
+        }
+    }
+
+    static String subject(Fact fact) {
+        if (fact instanceof Stated said) {
+            return said.of();
+        }
+        if (fact instanceof Value value) {
+            return value.of();
+        }
+        if (fact instanceof Seen seen) {
+            return seen.of();
+        }
+        return fact instanceof NotSeen clear ? clear.of() : "";
+    }
+
+    /** Groups that run over what is written in the record; empty for all others. */
+    private Optional<List<Spot>> ofTheRecord(String group) {
+        Map<Spot, Boolean> spots = new LinkedHashMap<>();
+        switch (group) {
+            case "each reading" -> {
+                for (Fact fact : facts) {
+                    if (fact instanceof Value value && !value.derived() && !marked(value.of()) && !Untold.is(value.at())) {
+                        spots.put(new Spot(value.of(), cut(value)), true);
+                    }
+                }
+            }
+            case "each set of readings" -> setsOfReadings(spots);
+            case "each fit" -> {
+                for (Fact fact : facts) {
+                    if (fact instanceof Value value && value.derived() && !Untold.is(value.at()) && fit(value.of())) {
+                        spots.put(new Spot(value.of(), value.at()), true);
+                    }
+                }
+            }
+            case "each gauge" -> {
+                for (String gauge : build.gauges().keySet()) {
+                    spots.put(new Spot("", gauge), true);
+                }
+            }
+            case "each joint entry" -> {
+                for (Fact fact : facts) {
+                    String of = subject(fact);
+                    if ((of.equals("joint") || of.startsWith("joint torque")) && !fact.at().equals(Place.ENGINE)) {
+                        spots.put(new Spot("", form("each joint").cut(fact.at())), true);
+                    }
+                }
+            }
+            case "each observation" -> {
+                for (Fact fact : facts) {
+                    if (fact instanceof Seen seen) {
+                        spots.put(new Spot(seen.of() + " " + seen.sign(), seen.at()), true);
+                    }
+                }
+            }
+            case "each accepted entry" -> build.accepted().forEach(a -> spots.put(new Spot(a.check(), a.at()), true));
+            case "each protection" -> protections(spots);
+            case "each kept part", "each new part", "each deleted part", "each part with a date", "each machined part",
+                    "each coated part", "each washed part", "each step" -> {
+                for (Fact fact : facts) {
+                    if (fact instanceof Stated said) {
+                        stated(group, said, spots);
+                    }
+                }
+            }
+            default -> {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(List.copyOf(spots.keySet()));
+    }
+
+    private void stated(String group, Stated said, Map<Spot, Boolean> spots) {
+        boolean came = said.of().endsWith(FactsOf.AS_FOUND);
+        boolean state = said.what().equals("state") && !came;
+        String says = said.says();
+        boolean in = switch (group) {
+            case "each kept part" -> state && (says.equals("kept") || says.equals("second-hand") || says.equals("repaired")
+                    || says.equals("there"));
+            case "each new part" -> state && says.equals("new");
+            case "each deleted part" -> state && says.equals("deleted");
+            case "each part with a date" -> !came && (said.what().equals("age") || said.what().equals("date made"));
+            default -> false;
+        };
+        if (in) {
+            spots.put(new Spot(said.of(), said.at()), true);
+        } else if (group.equals("each step") && said.of().equals("steps")) {
+            spots.put(new Spot(said.what(), said.at()), true);
+        } else if (group.equals("each washed part") && said.of().equals("steps") && said.what().equals("parts washed")
+                && !said.at().equals(Place.ENGINE)) {
+            spots.put(new Spot(said.at(), Place.ENGINE), true);
+        } else if (said.of().equals("machining") && words.part(said.what()).isPresent()) {
+            boolean coated = says.equals("paint") || says.equals("powder coat") || says.equals("plate")
+                    || says.equals("blast");
+            if (group.equals("each machined part") && !says.equals("none") || group.equals("each coated part") && coated) {
+                spots.put(new Spot(said.what(), said.at()), true);
+            }
+        }
+    }
+
+    private void setsOfReadings(Map<Spot, Boolean> spots) {
+        Map<String, Set<String>> places = new LinkedHashMap<>();
+        for (Fact fact : facts) {
+            if (fact instanceof Value value && !value.derived() && value.plain() && !marked(value.of())
+                    && !Untold.is(value.at())) {
+                places.computeIfAbsent(value.of(), q -> new TreeSet<>()).add(value.at());
+            }
+        }
+        for (Map.Entry<String, Set<String>> each : places.entrySet()) {
+            if (each.getValue().size() > 2) {
+                spots.put(new Spot(each.getKey(), Place.ENGINE), true);
+            }
+        }
+    }
+
+    private void protections(Map<Spot, Boolean> spots) {
+        Set<String> names = words.property("protection", "names").map(Property::values).map(Map::keySet).orElse(Set.of());
+        for (Fact fact : facts) {
+            String what = fact instanceof Stated said && said.of().equals("protection") ? said.what()
+                    : fact instanceof OnSheet line && line.of().equals("protection") ? line.what() : "";
+            if (names.contains(what)) {
+                spots.put(new Spot(what, Place.ENGINE), true);
+            }
+        }
+    }
+
+    /** Whether a derived value is a hole less a shaft. */
+    private boolean fit(String name) {
+        Optional<Quantity> quantity = words.quantity(name);
+        if (quantity.isEmpty() || quantity.get().from().size() != 2) {
+            return false;
+        }
+        boolean hole = false;
+        boolean shaft = false;
+        for (String from : quantity.get().from()) {
+            hole |= from.endsWith("bore") || from.endsWith("hole diameter") || from.endsWith("with shells");
+            shaft |= from.endsWith("diameter") && !from.endsWith("hole diameter");
+        }
+        return hole && shaft;
+    }
+
+    private String cut(Value value) {
+        List<String> groups = groupsOf(value.of());
+        return groups.isEmpty() ? value.at() : form(groups.get(0)).cut(value.at());
+    }
+
+    private static boolean marked(String of) {
+        return of.endsWith(FactsOf.AS_FOUND) || of.endsWith(FactsOf.AS_TRIAL);
+    }
+
+    /** What a verdict or value is of. */
+    static String quantity(Fact fact) {
+        return fact instanceof Verdict verdict ? verdict.of() : fact instanceof Value value ? value.of() : "";
+    }
+}

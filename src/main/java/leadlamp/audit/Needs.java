@@ -1,0 +1,606 @@
+package leadlamp.audit;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import leadlamp.derive.Missing;
+import leadlamp.facts.Ask;
+import leadlamp.facts.Fact;
+import leadlamp.facts.NotSeen;
+import leadlamp.facts.Seen;
+import leadlamp.facts.Stated;
+import leadlamp.facts.Value;
+import leadlamp.facts.Verdict;
+import leadlamp.record.Place;
+import leadlamp.words.Part;
+import leadlamp.words.Quantity;
+import leadlamp.words.Vocabulary;
+
+/**
+ * What a way needs, and what of it is not there.
+ *
+ * <p>Where a need is wanted: at all places of its own group where the check is asked of the whole engine; else at those
+ * related to the place asked, and at all of them where none is related. A group that the sheet does not settle has the
+ * places that the record names. A need of a group that the sheet shows to be empty is void. So one measured bore never
+ * clears five others.
+ */
+final class Needs {
+    private static final String FIGURE = " figure";
+    private static final int DEEPEST = 4;
+
+    private final Recorded recorded;
+    private final Groups groups;
+    private final Vocabulary words;
+    private final Map<String, List<Missing>> missing = new HashMap<>();
+    private final Map<String, Optional<Need>> taken;
+
+    /**
+     * Why a need is not met at one place.
+     *
+     * @param readings what would settle it
+     */
+    record Lack(Gap.Why why, List<String> readings, OptionalDouble outside, String chief) {
+        static Lack of(Gap.Why why, String reading) {
+            return new Lack(why, List.of(reading), OptionalDouble.empty(), "");
+        }
+    }
+
+    /**
+     * A need that is not met.
+     *
+     * @param places where, in the order of the group
+     */
+    record Unmet(Need need, Lack lack, List<String> places) {
+    }
+
+    /** What met the needs of an answer. */
+    static final class Met {
+        final Set<Fact> grounds = new LinkedHashSet<>();
+        final Set<Verdict> margins = new LinkedHashSet<>();
+    }
+
+    /**
+     * @param taken words taken apart already; more are added
+     */
+    Needs(Recorded recorded, Groups groups, Vocabulary words, Collection<Missing> missing,
+            Map<String, Optional<Need>> taken) {
+        this.recorded = recorded;
+        this.groups = groups;
+        this.words = words;
+        this.taken = taken;
+        for (Missing lacking : missing) {
+            this.missing.computeIfAbsent(lacking.quantity(), q -> new ArrayList<>()).add(lacking);
+            words.quantity(lacking.quantity()).filter(q -> !q.kind().equals(q.name()))
+                    .ifPresent(q -> this.missing.computeIfAbsent(q.kind(), k -> new ArrayList<>()).add(lacking));
+        }
+    }
+
+    /** A word taken apart, for this ask; empty where it names nothing here. */
+    Optional<Need> need(String word, Ask ask) {
+        Optional<Need> need = taken.get(word);
+        if (need == null) {
+            need = Need.of(word, words);
+            taken.put(word, need);
+        }
+        if (need.isPresent() && need.get().kind() == Need.Kind.ANY) {
+            return need.get().at(ask, words);
+        }
+        return need;
+    }
+
+    /** What a way lacks at the place asked; what meets its needs is put into {@code met}. */
+    List<Unmet> unmet(Check check, Way way, Ask ask, Met met) {
+        List<Unmet> unmet = new ArrayList<>();
+        for (String word : way.needs()) {
+            Optional<Need> need = need(word, ask);
+            if (need.isPresent()) {
+                Sides sides = need.get().kind() == Need.Kind.READING ? Sides.of(way, verdictOf(word, need.get())) : Sides.NONE;
+                Sides all = sides.verdict() ? Sides.of(check, verdictOf(word, need.get())) : Sides.NONE;
+                unmet.addAll(unmet(need.get(), ask, Named.quotedPlaces(way, word), sides, all, met));
+            }
+        }
+        return unmet;
+    }
+
+    /** `any reading` is what the rule binds; a named reading is what it quotes. */
+    private static String verdictOf(String word, Need need) {
+        return word.startsWith(Need.ANY_READING) ? Need.ANY_READING : need.word();
+    }
+
+    /** Whether something of this name is known at the place asked, whatever it says. */
+    boolean known(Need need, Ask ask) {
+        return unmet(need, ask, List.of(), Sides.NONE, Sides.NONE, new Met()).isEmpty();
+    }
+
+    private List<Unmet> unmet(Need need, Ask ask, List<String> quoted, Sides sides, Sides all, Met met) {
+        Map<Lack, List<String>> lacks = new LinkedHashMap<>();
+        for (String place : wanted(need, ask.at(), quoted)) {
+            Lack lack = lack(need, place, ask.at(), sides, all, met);
+            if (lack != null) {
+                List<String> places = lacks.get(lack);
+                if (places == null) {
+                    places = new ArrayList<>();
+                    lacks.put(lack, places);
+                }
+                places.add(place);
+            }
+        }
+        if (lacks.isEmpty()) {
+            return List.of();
+        }
+        List<Unmet> unmet = new ArrayList<>(lacks.size());
+        for (Map.Entry<Lack, List<String>> each : lacks.entrySet()) {
+            unmet.add(new Unmet(need, each.getKey(), List.copyOf(each.getValue())));
+        }
+        return unmet;
+    }
+
+    /** The places at which a need is wanted. */
+    List<String> wanted(Need need, String asked, List<String> quoted) {
+        if (!quoted.isEmpty()) {
+            return quoted;
+        }
+        if (need.kind() == Need.Kind.STEP || need.kind() == Need.Kind.CONDITION || need.group().isEmpty()) {
+            return List.of(asked);
+        }
+        Groups.Members members = groups.of(need.group());
+        List<String> places = members.places();
+        if (places.contains(need.of())) {
+            places = List.of(need.of());
+        }
+        List<String> told = new ArrayList<>(places.size());
+        for (String place : places) {
+            if (!Untold.is(place)) {
+                told.add(place);
+            }
+        }
+        if (told.isEmpty()) {
+            return members.settled() ? List.of() : List.of(asked);
+        }
+        if (asked.equals(Place.ENGINE)) {
+            return told;
+        }
+        if (Untold.is(asked)) {
+            return untold(need, asked, told);
+        }
+        List<String> related = new ArrayList<>();
+        for (String place : told) {
+            if (Place.related(place, asked)) {
+                related.add(place);
+            }
+        }
+        return related.isEmpty() ? told : related;
+    }
+
+    /** Asked of one place that is not told which: what stands there itself, else what stands at all that it may be. */
+    private List<String> untold(Need need, String asked, List<String> places) {
+        for (Fact fact : recorded.of(need.word())) {
+            if (fact.at().equals(asked)) {
+                return List.of(asked);
+            }
+        }
+        List<String> among = new ArrayList<>();
+        for (String place : places) {
+            if (Untold.mayBe(asked, place)) {
+                among.add(place);
+            }
+        }
+        return among.isEmpty() ? places : among;
+    }
+
+    private static boolean stands(Fact fact, String place) {
+        return Untold.is(fact.at()) ? fact.at().equals(place) : Place.related(fact.at(), place);
+    }
+
+    /** Why the need is not met there; null where it is. */
+    private Lack lack(Need need, String place, String asked, Sides sides, Sides all, Met met) {
+        return switch (need.kind()) {
+            case READING -> reading(need, place, sides, all, met);
+            case WORD -> word(need, place, met);
+            case STEP -> step(need, place, met);
+            case SIGN -> sign(need, place, met);
+            case SHEET -> sheet(need, place, met);
+            case CONDITION, ANY -> null;
+        };
+    }
+
+    // --- readings and what is worked out of them
+
+    private Lack reading(Need need, String place, Sides sides, Sides all, Met met) {
+        List<Value> own = new ArrayList<>();
+        boolean told = false;
+        for (Fact fact : recorded.of(need.word())) {
+            if (fact instanceof Value value && stands(value, place)) {
+                if (value.told().isEmpty()) {
+                    own.add(value);
+                } else {
+                    told = true;
+                }
+            }
+        }
+        if (own.isEmpty()) {
+            return told && !foundTold(need, place, sides) ? Lack.of(Gap.Why.ONLY_TOLD, need.word())
+                    : told ? null : noReading(need, place, 0);
+        }
+        Lack lack = sides.verdict() ? verdict(need, place, sides, all, met) : null;
+        if (lack == null) {
+            met.grounds.addAll(own);
+        }
+        return lack;
+    }
+
+    /** Whether what was told is outside: the rule finds it, or something excuses it. */
+    private boolean foundTold(Need need, String place, Sides sides) {
+        for (Verdict verdict : recorded.verdicts(need.word())) {
+            if (stands(verdict, place) && (sides.least() && verdict.isBelow() || sides.most() && verdict.isAbove())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Lack verdict(Need need, String place, Sides sides, Sides all, Met met) {
+        List<Verdict> there = new ArrayList<>();
+        List<Verdict> near = new ArrayList<>();
+        for (Verdict verdict : recorded.verdicts(need.word())) {
+            if (verdict.value().told().isEmpty() && stands(verdict, place)) {
+                near.add(verdict);
+                if (verdict.at().equals(place)) {
+                    there.add(verdict);
+                }
+            }
+        }
+        List<Verdict> verdicts = there.isEmpty() ? near : there;
+        boolean asks = false;
+        boolean elsewhere = false;
+        Lack lack = null;
+        for (Verdict verdict : verdicts) {
+            boolean least = verdict.limit().least().isPresent();
+            boolean most = verdict.limit().most().isPresent();
+            elsewhere |= least && all.least() || most && all.most();
+            if (sides.least() && least) {
+                asks = true;
+                lack = worse(lack, side(need, verdict.least()));
+            }
+            if (sides.most() && most) {
+                asks = true;
+                lack = worse(lack, side(need, verdict.most()));
+            }
+        }
+        if (!asks && !elsewhere) {
+            return Lack.of(Gap.Why.NO_LIMIT, need.word());
+        }
+        if (lack == null) {
+            met.margins.addAll(verdicts);
+        }
+        return lack;
+    }
+
+    private Lack side(Need need, Optional<Verdict.Side> side) {
+        if (side.isEmpty()) {
+            return Lack.of(Gap.Why.ONE_SIDE_ONLY, need.word());
+        }
+        if (side.get().standing() == Verdict.Standing.UNDECIDED) {
+            return new Lack(Gap.Why.TOO_COARSE, readingsBehind(need.of()), OptionalDouble.of(side.get().outside()),
+                    side.get().chiefSource());
+        }
+        return null;
+    }
+
+    private static Lack worse(Lack one, Lack other) {
+        if (one == null || other == null) {
+            return one == null ? other : one;
+        }
+        return other.outside().orElse(0) > one.outside().orElse(0) ? other : one;
+    }
+
+    /** The readings that a quantity is worked out from, down to those that are read; the quantity itself where it is read. */
+    private List<String> readingsBehind(String name) {
+        Set<String> readings = new LinkedHashSet<>();
+        behind(name, readings, 0);
+        return readings.isEmpty() ? List.of(name) : List.copyOf(readings);
+    }
+
+    private void behind(String name, Set<String> readings, int depth) {
+        Optional<Quantity> quantity = words.quantity(name);
+        if (quantity.isEmpty()) {
+            return;
+        }
+        if (quantity.get().from().isEmpty() || depth == DEEPEST || read(name)) {
+            readings.add(name);
+            return;
+        }
+        for (String from : quantity.get().from()) {
+            behind(from, readings, depth + 1);
+        }
+    }
+
+    private boolean read(String name) {
+        for (Fact fact : recorded.of(name)) {
+            if (fact instanceof Value value && !value.derived()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Lack noReading(Need need, String place, int depth) {
+        String word = need.word();
+        Gap.Why said = said(need, place);
+        if (said != null) {
+            return Lack.of(said, word);
+        }
+        Lack behind = depth < DEEPEST ? worked(need, place, depth) : null;
+        return behind == null ? Lack.of(Gap.Why.NOT_RECORDED, word) : behind;
+    }
+
+    /** What the record says in place of the figure; null where it says nothing. */
+    private Gap.Why said(Need need, String place) {
+        String word = need.word();
+        if (near(recorded.leftOut(word), place)) {
+            return Gap.Why.NOT_READABLE;
+        }
+        for (Fact fact : recorded.of(word + FIGURE)) {
+            if (fact instanceof Stated figure && stands(figure, place)) {
+                return switch (figure.says()) {
+                    case "good" -> figure.told().isEmpty() ? Gap.Why.FIGURE_NOT_KEPT : Gap.Why.ONLY_TOLD;
+                    case "unknown" -> Gap.Why.UNKNOWN;
+                    default -> Gap.Why.NOT_RECORDED;
+                };
+            }
+        }
+        if (word.equals("joint torque")) {
+            for (Fact fact : recorded.of("joint torque said")) {
+                if (fact instanceof Stated torque && stands(torque, place)) {
+                    return torque.says().equals("not yet") ? Gap.Why.NOT_RECORDED
+                            : torque.says().equals("as found") ? Gap.Why.AS_FOUND_ONLY : Gap.Why.UNKNOWN;
+                }
+            }
+        }
+        if (whichNotTold(recorded.of(word), place)) {
+            return Gap.Why.WHICH_ONE_NOT_TOLD;
+        }
+        if (need.what().isEmpty()) {
+            for (Fact fact : recorded.of(word + FactsOf.AS_FOUND)) {
+                if (stands(fact, place)) {
+                    return Gap.Why.AS_FOUND_ONLY;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Why a value could not be worked out: by the readings that it lacks. */
+    private Lack worked(Need need, String place, int depth) {
+        Optional<Quantity> quantity = words.quantity(need.of());
+        if (quantity.isEmpty() || !need.what().isEmpty()
+                || quantity.get().from().isEmpty() && !missing.containsKey(need.of())) {
+            return null;
+        }
+        Set<String> readings = new LinkedHashSet<>();
+        for (Missing lacking : missing.getOrDefault(need.of(), List.of())) {
+            if (Place.related(lacking.at(), place)) {
+                readings.addAll(lacking.readings());
+            }
+        }
+        if (readings.isEmpty()) {
+            behind(need.of(), readings, 0);
+        }
+        if (readings.isEmpty()) {
+            return null;
+        }
+        Gap.Why why = null;
+        boolean sheet = true;
+        for (String reading : readings) {
+            sheet &= reading.startsWith("sheet ");
+            Optional<Need> behind = reading.startsWith("sheet ") || reading.equals(need.word()) ? Optional.empty()
+                    : need(reading, new Ask("", "", place));
+            if (why == null && behind.isPresent() && behind.get().kind() == Need.Kind.READING) {
+                why = whyNot(behind.get(), place, depth);
+            }
+        }
+        return new Lack(sheet ? Gap.Why.SHEET_SILENT : why == null ? Gap.Why.NOT_RECORDED : why,
+                List.copyOf(readings), OptionalDouble.empty(), "");
+    }
+
+    private Gap.Why whyNot(Need reading, String place, int depth) {
+        for (String where : wanted(reading, place, List.of())) {
+            boolean told = false;
+            boolean there = false;
+            for (Fact fact : recorded.of(reading.word())) {
+                if (fact instanceof Value value && stands(value, where)) {
+                    there |= value.told().isEmpty();
+                    told = true;
+                }
+            }
+            Gap.Why why = there ? null : told ? Gap.Why.ONLY_TOLD : noReading(reading, where, depth + 1).why();
+            if (why != null && why != Gap.Why.NOT_RECORDED) {
+                return why;
+            }
+        }
+        return null;
+    }
+
+    // --- words
+
+    private Lack word(Need need, String place, Met met) {
+        boolean told = false;
+        boolean unknown = false;
+        boolean there = false;
+        for (Fact fact : recorded.of(need.word())) {
+            if (fact instanceof Stated said && stands(said, place)) {
+                if (!said.told().isEmpty()) {
+                    told = true;
+                } else if (said.says().equals("unknown")) {
+                    unknown = true;
+                } else if (says(need, said)) {
+                    met.grounds.add(said);
+                    there = true;
+                }
+            }
+        }
+        if (there || besideNoSign(need, place, met)) {
+            return null;
+        }
+        Gap.Why why = told ? Gap.Why.ONLY_TOLD : unknown ? Gap.Why.UNKNOWN : said(need, place);
+        if (why == null && !need.asFound() && words.part(need.of()).isPresent()
+                && stands(need.of() + FactsOf.AS_FOUND + " " + need.what(), place)) {
+            why = Gap.Why.AS_FOUND_ONLY;
+        }
+        return Lack.of(why == null ? Gap.Why.NOT_RECORDED : why, need.word());
+    }
+
+    private boolean stands(String word, String place) {
+        for (Fact fact : recorded.of(word)) {
+            if (stands(fact, place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A part that is there, bought or thrown away has said nothing of the state that it goes in with. */
+    private static boolean says(Need need, Stated said) {
+        return !need.what().equals("state") || !said.says().equals("there") && !said.says().equals("ready")
+                && !said.says().equals("scrapped");
+    }
+
+    /** A word beside a sign (`scuffed pattern`) is not wanted where the sign was looked for and is not there. */
+    private boolean besideNoSign(Need need, String place, Met met) {
+        String what = need.what();
+        for (int end = what.lastIndexOf(' '); end > 0; end = what.lastIndexOf(' ', end - 1)) {
+            String sign = what.substring(0, end);
+            if (words.sign(sign).isPresent()) {
+                for (Fact fact : recorded.of(need.of() + " " + sign)) {
+                    if (fact instanceof NotSeen && stands(fact, place)) {
+                        met.grounds.add(fact);
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    // --- steps
+
+    private Lack step(Need need, String place, Met met) {
+        boolean told = false;
+        boolean unknown = false;
+        for (Fact fact : recorded.of(need.word())) {
+            if (!(fact instanceof Stated said) || !ofThis(said, place)) {
+                continue;
+            }
+            if (!said.told().isEmpty()) {
+                told = true;
+                continue;
+            }
+            switch (said.says()) {
+                case "unknown" -> unknown = true;
+                case "next", "planned", "left out" -> {
+                }
+                default -> {
+                    met.grounds.add(said);
+                    return null;
+                }
+            }
+        }
+        return Lack.of(told ? Gap.Why.ONLY_TOLD : unknown ? Gap.Why.UNKNOWN : Gap.Why.NOT_RECORDED, need.word());
+    }
+
+    /** Whether a step's line is about this place: said of the engine, of it, or of a part that is no place. */
+    private boolean ofThis(Stated said, String place) {
+        return place.equals(Place.ENGINE) || Place.related(said.at(), place)
+                || !words.part(place).isPresent() && words.part(said.at()).isPresent() && !said.at().contains(" to ");
+    }
+
+    // --- signs
+
+    private Lack sign(Need need, String place, Met met) {
+        boolean told = false;
+        boolean looked = false;
+        for (Fact fact : recorded.of(need.word())) {
+            if (!stands(fact, place)) {
+                continue;
+            }
+            if (fact instanceof Seen seen && !seen.told().isEmpty()) {
+                told = true;
+            } else {
+                met.grounds.add(fact);
+                looked = true;
+            }
+        }
+        if (looked || clearOfKind(need, place, met)) {
+            return null;
+        }
+        Gap.Why why = told ? Gap.Why.ONLY_TOLD : null;
+        if (why == null && whichNotTold(recorded.of(need.word()), place)) {
+            why = Gap.Why.WHICH_ONE_NOT_TOLD;
+        }
+        if (why == null && near(recorded.leftOut(need.word()), place)) {
+            why = Gap.Why.NOT_READABLE;
+        }
+        if (why == null) {
+            for (Fact fact : recorded.of("observations " + need.of())) {
+                if (fact instanceof Stated said && said.says().equals("unknown") && stands(said, place)) {
+                    why = Gap.Why.UNKNOWN;
+                }
+            }
+        }
+        return Lack.of(why == null ? Gap.Why.NOT_RECORDED : why, need.word());
+    }
+
+    /** A sign that was looked for on `shell` and is not there is not on the main shell either. */
+    private boolean clearOfKind(Need need, String place, Met met) {
+        Optional<Part> part = words.part(need.of());
+        if (part.isEmpty()) {
+            return false;
+        }
+        for (String kind : part.get().kinds()) {
+            for (Fact fact : recorded.of(kind + " " + need.what())) {
+                if (fact instanceof NotSeen clear && clear.of().equals(kind) && stands(clear, place)) {
+                    met.grounds.add(clear);
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    // --- the sheet
+
+    private Lack sheet(Need need, String place, Met met) {
+        for (Fact fact : recorded.of(need.word())) {
+            if (stands(fact, place)) {
+                met.grounds.add(fact);
+                return null;
+            }
+        }
+        return Lack.of(Gap.Why.SHEET_SILENT, need.word());
+    }
+
+    private static boolean whichNotTold(List<Fact> facts, String place) {
+        for (Fact fact : facts) {
+            if (Untold.mayBe(fact.at(), place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean near(List<String> places, String place) {
+        for (String one : places) {
+            if (Place.related(one, place) || Untold.mayBe(one, place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

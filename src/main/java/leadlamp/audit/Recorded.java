@@ -1,0 +1,106 @@
+package leadlamp.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import leadlamp.facts.Condition;
+import leadlamp.facts.Fact;
+import leadlamp.facts.NotSeen;
+import leadlamp.facts.OnSheet;
+import leadlamp.facts.Seen;
+import leadlamp.facts.Stated;
+import leadlamp.facts.Value;
+import leadlamp.facts.Verdict;
+import leadlamp.record.Statement;
+
+/** The facts of one build by the words that `needs`, `heeds` and `applies` call them: by their own name and by their kind's. */
+final class Recorded {
+    private final Map<String, List<Fact>> byWord = new HashMap<>();
+    private final Map<String, List<Verdict>> verdicts = new HashMap<>();
+    private final Map<String, List<String>> leftOut = new HashMap<>();
+
+    Recorded(List<? extends Fact> facts, List<Statement.Key> unreadable) {
+        for (Fact fact : facts) {
+            take(fact);
+        }
+        for (Statement.Key key : unreadable) {
+            String word = switch (key.form()) {
+                case READ -> key.what().isEmpty() ? key.of() : key.of() + " " + key.what();
+                case ON_SHEET -> "sheet " + key.of() + " " + key.what();
+                default -> key.of() + " " + key.what();
+            };
+            leftOut.computeIfAbsent(word, w -> new ArrayList<>()).add(key.at());
+        }
+    }
+
+    private void take(Fact fact) {
+        if (fact instanceof Stated said) {
+            put(said.of(), said.kind(), said.what(), "", fact);
+        } else if (fact instanceof Seen seen) {
+            put(seen.of(), seen.kind(), seen.sign(), "", fact);
+            put(seen.of(), seen.kind(), "any sign", "", fact);
+        } else if (fact instanceof NotSeen clear) {
+            put(clear.of(), clear.kind(), clear.sign(), "", fact);
+            put(clear.of(), clear.kind(), "any sign", "", fact);
+        } else if (fact instanceof OnSheet line) {
+            if (line.of().equals(line.what())) {
+                put("sheet " + line.of(), fact);
+            } else {
+                put(line.of(), line.kind(), line.what(), "sheet ", fact);
+            }
+        } else if (fact instanceof Value value) {
+            put(value.of(), fact);
+            if (!value.kind().equals(value.of())) {
+                put(value.kind(), fact);
+            }
+        } else if (fact instanceof Verdict verdict) {
+            put(verdict.of(), verdict);
+            if (!verdict.kind().equals(verdict.of())) {
+                put(verdict.kind(), verdict);
+            }
+        } else if (fact instanceof Condition condition) {
+            put("condition " + condition.name(), fact);
+        }
+    }
+
+    private void put(String of, String kind, String what, String before, Fact fact) {
+        put(before + of + " " + what, fact);
+        if (!kind.equals(of)) {
+            put(before + kind + " " + what, fact);
+        }
+    }
+
+    private void put(String word, Fact fact) {
+        List<Fact> facts = byWord.get(word);
+        if (facts == null) {
+            facts = new ArrayList<>(4);
+            byWord.put(word, facts);
+        }
+        facts.add(fact);
+    }
+
+    private void put(String word, Verdict verdict) {
+        List<Verdict> all = verdicts.get(word);
+        if (all == null) {
+            all = new ArrayList<>(4);
+            verdicts.put(word, all);
+        }
+        all.add(verdict);
+    }
+
+    /** Facts that the word names, verdicts left out. */
+    List<Fact> of(String word) {
+        return byWord.getOrDefault(word, List.of());
+    }
+
+    /** Verdicts on the quantity, or on all of its kind. */
+    List<Verdict> verdicts(String quantity) {
+        return verdicts.getOrDefault(quantity, List.of());
+    }
+
+    /** Places at which something of this name stands in the record and could not be read. */
+    List<String> leftOut(String word) {
+        return leftOut.getOrDefault(word, List.of());
+    }
+}

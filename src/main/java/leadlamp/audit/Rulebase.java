@@ -1,0 +1,117 @@
+package leadlamp.audit;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import leadlamp.facts.Ask;
+import leadlamp.facts.Condition;
+import leadlamp.facts.Fact;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+
+/**
+ * The rules. The first audits of a process load only the rules that can fire on their facts, and none of the rule engine
+ * where no rule can; a process that goes on to many builds the whole rulebase once, and gives each audit a session of its
+ * own. What is found is the same either way. Threads may share one.
+ */
+public final class Rulebase {
+    /** From here on the whole rulebase costs less than picking from it. */
+    private static final int FEW = 4;
+
+    private final RulebaseFile file;
+    private final AtomicInteger runs = new AtomicInteger();
+    private final Whole checks = new Whole(false);
+    private final Whole conditions = new Whole(true);
+
+    private Rulebase(RulebaseFile file) {
+        this.file = file;
+    }
+
+    private static final class Compiled {
+        private static final Rulebase ONE = new Rulebase(RulebaseFile.compiled());
+    }
+
+    /** The rules compiled with the project. */
+    public static Rulebase compiled() {
+        return Compiled.ONE;
+    }
+
+    /** The given rules. */
+    public static Rulebase of(List<RulebaseRule> rules) {
+        return new Rulebase(RulebaseFile.of(rules));
+    }
+
+    /** What the rules of checks find, in our own order. Conditions are among the facts. */
+    public List<Finding> run(Collection<Ask> asks, Collection<? extends Fact> facts) {
+        List<Fact> all = new ArrayList<>(asks.size() + facts.size());
+        all.addAll(asks);
+        all.addAll(facts);
+        Findings findings = new Findings();
+        fire(runs.incrementAndGet() > FEW ? checks : null, false, all, "findings", findings);
+        return findings.all();
+    }
+
+    /** Which named conditions hold, by name. This is run to its end before any check. */
+    public List<Condition> conditions(Collection<? extends Fact> facts) {
+        Conditions holding = new Conditions();
+        fire(runs.get() >= FEW ? conditions : null, true, facts, "conditions", holding);
+        return holding.all();
+    }
+
+    List<Finding> runWhole(Collection<Ask> asks, Collection<? extends Fact> facts) {
+        List<Fact> all = new ArrayList<>(asks);
+        all.addAll(facts);
+        Findings findings = new Findings();
+        fire(checks, false, all, "findings", findings);
+        return findings.all();
+    }
+
+    private void fire(Whole whole, boolean sets, Collection<? extends Fact> facts, String global, Object into) {
+        KieBase base;
+        if (whole != null) {
+            base = whole.base();
+        } else {
+            List<RulebaseRule> rules = file.canFire(sets, facts);
+            if (rules.isEmpty()) {
+                return;
+            }
+            base = base(rules);
+        }
+        KieSession session = base.newKieSession();
+        try {
+            session.setGlobal(global, into);
+            for (Fact fact : facts) {
+                session.insert(fact);
+            }
+            session.fireAllRules();
+        } finally {
+            session.dispose();
+        }
+    }
+
+    private static KieBase base(List<RulebaseRule> rules) {
+        // Drools asks for a logger before it does anything; with none there, that prints a notice.
+        if (System.getProperty("slf4j.internal.verbosity") == null) {
+            System.setProperty("slf4j.internal.verbosity", "ERROR");
+        }
+        return RulebaseModels.base(rules);
+    }
+
+    /** All rules of a stage, built when first wanted. */
+    private final class Whole {
+        private final boolean sets;
+        private KieBase base;
+
+        Whole(boolean sets) {
+            this.sets = sets;
+        }
+
+        synchronized KieBase base() {
+            if (base == null) {
+                base = Rulebase.base(file.all(sets));
+            }
+            return base;
+        }
+    }
+}

@@ -1,0 +1,119 @@
+package leadlamp.build;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import leadlamp.audit.CheckPages;
+import leadlamp.audit.RulebaseFile;
+import leadlamp.audit.RulebaseRule;
+import leadlamp.audit.Way;
+import leadlamp.record.Problem;
+import leadlamp.words.Vocabulary;
+import leadlamp.words.Words;
+
+/**
+ * The build step: compiles the trade knowledge under `rules/` into what the jar carries. It does nothing where neither the
+ * knowledge nor a class changed since it last ran.
+ */
+public final class CompileKnowledge {
+    private static final List<String> MADE = List.of(Words.RESOURCE, CheckPages.RESOURCE, RulebaseFile.RESOURCE);
+
+    /** What to do about faults: stop, which is usual, or only tell them and leave out what cannot be read. */
+    private static final String FAULTS = "leadlamp.faults";
+
+    private CompileKnowledge() {
+    }
+
+    /**
+     * Compiles.
+     *
+     * @param arguments the folder of the rules, and the folder of the classes, into which it goes
+     */
+    public static void main(String[] arguments) throws IOException {
+        System.setProperty("slf4j.internal.verbosity", "ERROR");
+        Path rules = Path.of(arguments[0]);
+        Path classes = Path.of(arguments[1]);
+        Path mark = classes.resolveSibling("knowledge.sha256");
+        String now = digest(rules, classes);
+        if (Files.exists(mark) && Files.readString(mark).equals(now)
+                && MADE.stream().allMatch(made -> Files.exists(classes.resolve(made.substring(1))))) {
+            return;
+        }
+        Files.deleteIfExists(mark);
+        List<Problem> faults = compile(rules, classes);
+        if (faults.isEmpty()) {
+            Files.writeString(mark, now);
+        } else if (System.getProperty(FAULTS, "stop").equals("tell")) {
+            System.out.println(RuleReader.told(faults));
+        } else {
+            throw new IllegalArgumentException("The rules and pages have faults:\n" + RuleReader.told(faults));
+        }
+    }
+
+    /** Compiles whether or not anything changed, leaving out what has faults, and gives those back. */
+    static List<Problem> compile(Path rules, Path classes) throws IOException {
+        Files.createDirectories(classes.resolve("leadlamp"));
+        Vocabulary words = Words.ofFolder(rules.resolve("vocabulary"));
+        try (OutputStream out = Files.newOutputStream(classes.resolve(Words.RESOURCE.substring(1)))) {
+            Words.compile(words, out);
+        }
+        List<Problem> faults = new ArrayList<>();
+        List<RulebaseRule> all = new ArrayList<>();
+        Map<Path, Map<String, List<Way.Pattern>>> patterns = new TreeMap<>();
+        for (Path file : files(rules, ".drl")) {
+            String name = rules.getFileName() + "/" + rules.relativize(file).toString().replace('\\', '/');
+            RuleReader.Read read = RuleReader.read(name, Files.readString(file));
+            faults.addAll(read.faults());
+            read.rules().forEach(rule -> all.add(rule.rule()));
+            patterns.put(file, RuleReader.patterns(read));
+        }
+        CheckPages.Pages pages = CheckPages.ofFolder(rules, words, file -> patterns.getOrDefault(file, Map.of()));
+        faults.addAll(pages.problems());
+        try (OutputStream out = Files.newOutputStream(classes.resolve(RulebaseFile.RESOURCE.substring(1)))) {
+            RulebaseFile.write(all, out);
+        }
+        try (OutputStream out = Files.newOutputStream(classes.resolve(CheckPages.RESOURCE.substring(1)))) {
+            CheckPages.compile(pages.checks(), pages.conditions(), words, out);
+        }
+        System.out.println("Compiled " + all.size() + " rules, " + pages.checks().size() + " checks and "
+                + pages.conditions().size() + " conditions");
+        return faults;
+    }
+
+    /** All files below a folder with this ending, in an order that is the same on every machine. */
+    static List<Path> files(Path folder, String ending) throws IOException {
+        TreeMap<String, Path> sorted = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(folder)) {
+            all.filter(path -> path.getFileName().toString().endsWith(ending) && Files.isRegularFile(path))
+                    .forEach(path -> sorted.put(folder.relativize(path).toString().replace('\\', '/'), path));
+        }
+        return List.copyOf(sorted.values());
+    }
+
+    private static String digest(Path rules, Path classes) throws IOException {
+        MessageDigest digest;
+        try {
+            digest = MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+        for (Path folder : List.of(rules, classes)) {
+            for (Path file : files(folder, folder.equals(rules) ? "" : ".class")) {
+                digest.update(folder.relativize(file).toString().getBytes(StandardCharsets.UTF_8));
+                digest.update((byte) 0);
+                digest.update(Files.readAllBytes(file));
+            }
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+}

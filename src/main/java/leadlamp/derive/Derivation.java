@@ -1,0 +1,307 @@
+package leadlamp.derive;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import leadlamp.facts.Stated;
+import leadlamp.facts.Value;
+import leadlamp.quantity.Estimate;
+import leadlamp.record.Build;
+import leadlamp.record.Problem;
+import leadlamp.record.Statement;
+import leadlamp.record.Where;
+import leadlamp.words.Quantity;
+import leadlamp.words.Vocabulary;
+
+/**
+ * Works out all that follows from the readings of one build: values, words, and for each that cannot be had, the readings
+ * that are lacking. Entries of the table run in order of dependence; only those whose readings can be there are tried.
+ */
+public final class Derivation {
+    private static final double TWICE = 2;
+
+    private final Site site;
+    private final Map<String, State> states = new HashMap<>();
+    private final Deque<String> chain = new ArrayDeque<>();
+    private final List<Value> derived = new ArrayList<>();
+    private final List<Stated> said = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+    private final Map<String, List<Missing>> missing = new LinkedHashMap<>();
+
+    private enum State {
+        BEGUN, DONE
+    }
+
+    /**
+     * What came of one build.
+     *
+     * @param readings what the record reads, with its doubt
+     * @param derived  what was worked out, where it was not read
+     * @param words    what was worked out in words: yes, no, a class to fit, two ways that differ
+     * @param missing  what could not be worked out, and what it lacks
+     * @param problems what a formula refused, with the reading at the bench and its line
+     */
+    public record Worked(List<Value> readings, List<Value> derived, List<Stated> words, List<Missing> missing,
+            List<Problem> problems) {
+    }
+
+    private Derivation(Site site) {
+        this.site = site;
+    }
+
+    /** Works a build. */
+    public static Worked work(Build build, Vocabulary words) {
+        Readings readings = Readings.read(build, words);
+        Derivation derivation = new Derivation(new Site(build, words, readings));
+        for (Quantity quantity : words.quantities()) {
+            if (!quantity.from().isEmpty()) {
+                derivation.need(quantity.name());
+            }
+        }
+        SaidWords.all(derivation.site, derivation::need, derivation.said, derivation::lacking);
+        List<Missing> missing = new ArrayList<>();
+        derivation.missing.values().forEach(missing::addAll);
+        return new Worked(List.copyOf(readings.values()), List.copyOf(derivation.derived), List.copyOf(derivation.said),
+                List.copyOf(missing), List.copyOf(derivation.problems));
+    }
+
+    /**
+     * The words that may be worked out, as subject and property (`use rev limit over sheet`), or the property alone where any
+     * subject may have it (`class wanted`), with what each may say; an empty list where the sheet's own words stand there.
+     */
+    public static Map<String, List<String>> wordsWorkedOut() {
+        return SaidWords.names();
+    }
+
+    /** Works a quantity out, and first what it rests on, unless that was done before. */
+    private void need(String name) {
+        State state = states.get(name);
+        if (state == State.DONE) {
+            return;
+        }
+        if (state == State.BEGUN) {
+            List<String> ring = new ArrayList<>(chain);
+            throw new IllegalStateException("The table of derived values runs in a ring: " + String.join(" <- ", ring) + " <- "
+                    + name + ".");
+        }
+        Optional<Quantity> quantity = site.words.quantity(name).filter(q -> !q.from().isEmpty());
+        if (quantity.isEmpty()) {
+            states.put(name, State.DONE);
+            return;
+        }
+        states.put(name, State.BEGUN);
+        chain.push(name);
+        if (possible(quantity.get())) {
+            Table.entry(name).ifPresent(entry -> work(entry, quantity.get()));
+        } else {
+            lacking(new Missing(name, "engine", behind(quantity.get(), new HashSet<>())));
+        }
+        chain.pop();
+        states.put(name, State.DONE);
+    }
+
+    /** Whether at least one reading behind a quantity can be there; else it need not be tried. */
+    private boolean possible(Quantity quantity) {
+        boolean readings = false;
+        for (String from : quantity.from()) {
+            Optional<Quantity> behind = site.words.quantity(from);
+            if (behind.isEmpty()) {
+                continue;
+            }
+            readings = true;
+            if (there(behind.get())) {
+                return true;
+            }
+            if (!behind.get().from().isEmpty() && states.get(behind.get().name()) != State.BEGUN) {
+                need(behind.get().name());
+                if (there(behind.get())) {
+                    return true;
+                }
+            }
+        }
+        return !readings;
+    }
+
+    private boolean there(Quantity quantity) {
+        return site.store.has(quantity.name()) || site.store.has(quantity.kind());
+    }
+
+    /** The readings behind a quantity: those that are read, down to the last. */
+    private List<String> behind(Quantity quantity, Set<String> seen) {
+        Set<String> names = new LinkedHashSet<>();
+        for (String from : quantity.from()) {
+            Optional<Quantity> behind = site.words.quantity(from);
+            if (behind.isEmpty() || behind.get().from().isEmpty() || !seen.add(from)) {
+                if (behind.isEmpty() || !there(behind.get())) {
+                    names.add(behind.map(Quantity::name).orElse(from));
+                }
+            } else if (!there(behind.get())) {
+                names.addAll(behind(behind.get(), seen));
+            }
+        }
+        return List.copyOf(names);
+    }
+
+    private void lacking(Missing lacking) {
+        missing.computeIfAbsent(lacking.quantity(), q -> new ArrayList<>()).add(lacking);
+    }
+
+    private void work(Derived entry, Quantity quantity) {
+        for (Take take : entry.takes()) {
+            if (!take.quantity().isEmpty()) {
+                site.words.quantity(take.quantity()).ifPresent(q -> need(q.name()));
+            }
+        }
+        if (!entry.each().isEmpty()) {
+            for (Value value : List.copyOf(site.store.of(entry.each()))) {
+                if (!value.of().endsWith(" as found") && !value.of().endsWith(" as trial")) {
+                    one(entry, quantity, value.at(), Optional.of(value));
+                }
+            }
+            return;
+        }
+        for (String place : new Placing(site, entry, quantity).places()) {
+            one(entry, quantity, place, Optional.empty());
+        }
+    }
+
+    /** One place. */
+    private void one(Derived entry, Quantity quantity, String place, Optional<Value> given) {
+        List<Slot> slots = new ArrayList<>();
+        Set<String> lacking = new LinkedHashSet<>();
+        for (Take take : entry.takes()) {
+            if (given.isPresent() && take.quantity().equals(entry.each())) {
+                slots.add(Slot.of(take.name(), given.get()));
+                continue;
+            }
+            Optional<Slot> slot = take.at(site, place);
+            if (slot.isPresent()) {
+                slots.add(slot.get());
+            } else if (!take.isOptional()) {
+                lacking.addAll(behind(take, place));
+            }
+        }
+        if (!lacking.isEmpty()) {
+            if (!Store.untold(place)) {
+                lacking(new Missing(quantity.name(), place, List.copyOf(lacking)));
+            }
+            return;
+        }
+        Working working = new Working(entry, quantity, place, slots);
+        Value value;
+        try {
+            value = working.value();
+        } catch (IllegalArgumentException refused) {
+            refuse(quantity, place, working, refused);
+            return;
+        }
+        if (value.low().isEmpty() && value.high().isEmpty()) {
+            lacking(new Missing(quantity.name(), place, names(slots)));
+            return;
+        }
+        Optional<Value> read = given.isPresent() ? Optional.empty() : readAt(quantity, place);
+        if (read.isPresent()) {
+            compare(quantity, read.get(), value);
+            if (read.get().told().isEmpty()) {
+                return;
+            }
+        }
+        if (read.isEmpty() && given.isEmpty() && !site.store.within(quantity.name(), place).isEmpty() && quantity.gauge().isPresent()) {
+            return;
+        }
+        derived.add(value);
+        site.store.add(value);
+    }
+
+    private static List<String> names(List<Slot> slots) {
+        List<String> names = new ArrayList<>();
+        slots.forEach(slot -> names.add(slot.name()));
+        return names;
+    }
+
+    /** What a sum lacks under one of its names: the readings behind it, where it is worked out itself. */
+    private List<String> behind(Take take, String place) {
+        Optional<Quantity> quantity = take.quantity().isEmpty() ? Optional.empty() : site.words.quantity(take.quantity());
+        if (quantity.isEmpty() || quantity.get().from().isEmpty()) {
+            return List.of(quantity.map(Quantity::name).orElse(take.name()));
+        }
+        for (Missing known : missing.getOrDefault(quantity.get().name(), List.of())) {
+            if (site.related(known.at(), place) && !known.readings().isEmpty()) {
+                return known.readings();
+            }
+        }
+        List<String> behind = behind(quantity.get(), new HashSet<>());
+        return behind.isEmpty() ? List.of(quantity.get().name()) : behind;
+    }
+
+    private Optional<Value> readAt(Quantity quantity, String place) {
+        return site.store.at(quantity.name(), place).filter(v -> !v.derived());
+    }
+
+    /** A value that was read and is worked out too: the reading stands, and what differs beyond both doubts is said. */
+    private void compare(Quantity quantity, Value read, Value worked) {
+        if (read.low().isEmpty() || read.high().isEmpty() || worked.low().isEmpty() || worked.high().isEmpty()
+                || read.asides().containsKey(Readings.SAID) && !read.plain()) {
+            return;
+        }
+        double apart;
+        double doubt;
+        if (read.low().get().value() > worked.high().get().value()) {
+            apart = read.low().get().value() - worked.high().get().value();
+            doubt = together(read.low().get(), worked.high().get());
+        } else if (worked.low().get().value() > read.high().get().value()) {
+            apart = worked.low().get().value() - read.high().get().value();
+            doubt = together(worked.low().get(), read.high().get());
+        } else {
+            apart = 0;
+            doubt = 0;
+        }
+        boolean differ = apart > TWICE * doubt && apart > 1e-9 * Math.abs(read.low().get().value());
+        Map<String, String> asides = new TreeMap<>();
+        asides.put("read", Figures.text(read.low().get().value(), read.unit(), read.figures()));
+        asides.put("worked out", worked.sum());
+        List<Where> places = new ArrayList<>(read.places());
+        worked.places().stream().filter(w -> !places.contains(w)).forEach(places::add);
+        said.add(new Stated(quantity.name(), quantity.kind(), worked.at(), "two ways", differ ? "differ" : "agree",
+                read.told().isEmpty() ? worked.told() : read.told(), Map.copyOf(asides), List.copyOf(places)));
+    }
+
+    /** Standard uncertainty of the difference; a source that both share cancels as far as it is the same in both. */
+    private static double together(Estimate one, Estimate other) {
+        Set<String> sources = new LinkedHashSet<>(one.doubt().keySet());
+        sources.addAll(other.doubt().keySet());
+        double sum = 0;
+        for (String source : sources) {
+            double part = one.doubt().getOrDefault(source, 0.0) - other.doubt().getOrDefault(source, 0.0);
+            sum += part * part;
+        }
+        return Math.sqrt(sum);
+    }
+
+    private void refuse(Quantity quantity, String place, Working working, IllegalArgumentException refused) {
+        Optional<Value> first = working.first();
+        Where where = first.map(v -> v.places().get(0)).orElse(new Where(site.build.file(), 0, 0));
+        String line = "";
+        for (Statement s : site.build.statements()) {
+            if (s.where().equals(where)) {
+                line = s.text();
+                break;
+            }
+        }
+        String at = place.equals("engine") ? "" : " at " + place;
+        problems.add(new Problem(where, 0, line, "The " + quantity.name() + at + " cannot be worked out from " + working.inWords()
+                + ": " + refused.getMessage() + ".", "Look at " + first.map(v -> "the " + v.of() + (v.at().equals("engine") ? ""
+                : " at " + v.at())).orElse("these figures") + " again.", Optional.empty(),
+                "The readings were kept; checks that need the " + quantity.name() + " say \"cannot tell\"."));
+        lacking(new Missing(quantity.name(), place, names(working.slots())));
+    }
+}

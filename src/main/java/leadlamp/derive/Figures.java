@@ -1,0 +1,39 @@
+package leadlamp.derive;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import leadlamp.quantity.Unit;
+
+/** Figures as text, in the unit of the record, the same whatever the locale. */
+final class Figures {
+    private Figures() {
+    }
+
+    /** A figure with its unit: {@code 47.985 mm}; a number has none. */
+    static String text(double si, Unit unit, int decimals) {
+        String figure = plain(unit.fromSi(si), decimals);
+        return unit.word().isEmpty() ? figure : figure + " " + unit.word();
+    }
+
+    /** A difference or a doubt: a step of 2 °C is no point of the scale, so the unit's zero is left out of it. */
+    static String step(double si, Unit unit, int decimals) {
+        String figure = plain(si / unit.factor(), decimals);
+        return unit.word().isEmpty() ? figure : figure + " " + unit.word();
+    }
+
+    /** A plain figure with so many decimals. */
+    static String plain(double value, int decimals) {
+        BigDecimal rounded = new BigDecimal(value).setScale(Math.max(0, decimals), RoundingMode.HALF_UP);
+        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+    }
+
+    /** Decimals that show so many figures of a value of this size; none for what is large. */
+    static int decimalsFor(double value, int significant) {
+        double size = Math.abs(value);
+        if (!(size > 0) || Double.isInfinite(size)) {
+            return 0;
+        }
+        int whole = (int) Math.floor(Math.log10(size)) + 1;
+        return Math.max(0, Math.min(6, significant - whole));
+    }
+}

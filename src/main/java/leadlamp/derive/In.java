@@ -1,0 +1,103 @@
+package leadlamp.derive;
+
+import java.util.ArrayList;
+import java.util.List;
+import leadlamp.facts.Value;
+import leadlamp.quantity.Unit;
+
+/** What a formula works from: its figures by name, SI, as they are tried just now. */
+final class In {
+    private final String place;
+    private final Slot[] slots;
+    private final double[][] now;
+
+    In(String place, List<Slot> slots) {
+        this.place = place;
+        this.slots = slots.toArray(new Slot[0]);
+        this.now = new double[this.slots.length][];
+        for (int i = 0; i < now.length; i++) {
+            now[i] = new double[this.slots[i].values().size()];
+        }
+    }
+
+    void set(int slot, int index, double si) {
+        now[slot][index] = si;
+    }
+
+    /** Where it is worked out. */
+    String place() {
+        return place;
+    }
+
+    /** Whether something stands under this name; only what is optional may not. */
+    boolean has(String name) {
+        return index(name) >= 0;
+    }
+
+    /** The figure of this name, SI. */
+    double get(String name) {
+        int i = index(name);
+        if (i < 0) {
+            throw new IllegalStateException("no " + name + " is said to be taken");
+        }
+        return slots[i].figure(now[i]);
+    }
+
+    /** The figure of this name, or another where it was not said. */
+    double get(String name, double otherwise) {
+        int i = index(name);
+        return i < 0 ? otherwise : slots[i].figure(now[i]);
+    }
+
+    /** All figures of this name. */
+    double[] all(String name) {
+        int i = index(name);
+        return i < 0 ? new double[0] : now[i].clone();
+    }
+
+    /** The places of those figures, in the same order. */
+    List<String> placesOf(String name) {
+        List<String> places = new ArrayList<>();
+        int i = index(name);
+        if (i >= 0) {
+            for (Value value : slots[i].values()) {
+                places.add(value.at());
+            }
+        }
+        return places;
+    }
+
+    /** One aside of the first value under this name; empty where it has none. */
+    String aside(String name, String key) {
+        int i = index(name);
+        return i < 0 ? "" : slots[i].values().get(0).asides().getOrDefault(key, "");
+    }
+
+    /** The figure of this name as text, in the unit of the record. */
+    String show(String name) {
+        int i = index(name);
+        return i < 0 ? "" : show(slots[i].figure(now[i]), name);
+    }
+
+    /** Another figure, in the unit and with the decimals of this one. */
+    String show(double si, String like) {
+        int i = index(like);
+        Value first = slots[i].values().get(0);
+        int more = slots[i].reduce() == Slot.Reduce.MEAN && slots[i].values().size() > 1 ? 1 : 0;
+        return Figures.text(si, first.unit(), first.figures() + more);
+    }
+
+    /** A figure on the way, in a unit of its own. */
+    static String show(double si, Unit unit, int decimals) {
+        return Figures.text(si, unit, decimals);
+    }
+
+    private int index(String name) {
+        for (int i = 0; i < slots.length; i++) {
+            if (slots[i].name().equals(name)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

@@ -1,0 +1,251 @@
+package leadlamp.derive;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import leadlamp.facts.Value;
+import leadlamp.quantity.Dimension;
+import leadlamp.quantity.Estimate;
+import leadlamp.quantity.Unit;
+import leadlamp.quantity.Written;
+import leadlamp.record.Build;
+import leadlamp.record.Gauge;
+import leadlamp.record.Statement;
+import leadlamp.record.Where;
+import leadlamp.words.Quantity;
+import leadlamp.words.Vocabulary;
+
+/**
+ * The values that a record says, each with its doubt by source.
+ *
+ * <p>One figure that was said of several places is not known of any one of them. It gives a bound or a range at each, which
+ * carries the aside {@value #SAID}, and plain values at {@code one of} those places, for there its ends were met.
+ */
+public final class Readings {
+    /** The aside of a value that was not written plainly: how its figure was said. The judge reads it. */
+    public static final String SAID = "said as";
+    /** The ends of the readings of several places; of each place alone only that it lies between. */
+    public static final String RANGE_OF_SEVERAL = "range of several places";
+    /** The least or greatest of several places; of each place alone only that it is no less, or no more. */
+    public static final String BOUND_OF_SEVERAL = "bound of several places";
+    /** The least or greatest of the readings taken at this one place: its end was met. */
+    public static final String END_MET = "end that was met";
+    /** A mean, which proves no place. */
+    public static final String MEAN = "mean";
+
+    private final Build build;
+    private final Vocabulary words;
+    private final GaugeDoubts doubts;
+    private final List<Value> values = new ArrayList<>();
+    private final Map<String, Double> alike = new TreeMap<>();
+
+    private Readings(Build build, Vocabulary words) {
+        this.build = build;
+        this.words = words;
+        this.doubts = new GaugeDoubts(build, words);
+    }
+
+    /** The record's values, in the order in which they were written. */
+    public static List<Value> of(Build build, Vocabulary words) {
+        return read(build, words).values;
+    }
+
+    static Readings read(Build build, Vocabulary words) {
+        Readings readings = new Readings(build, words);
+        readings.all();
+        return readings;
+    }
+
+    List<Value> values() {
+        return values;
+    }
+
+    /** Bounds on a spread alone (`alike within 0.01 mm`), by quantity. */
+    Map<String, Double> alike() {
+        return alike;
+    }
+
+    /** One entry: its line and what it reads. */
+    private record Entry(Where where, String of, String what, String text) {
+    }
+
+    private void all() {
+        Set<Statement.Key> measured = new HashSet<>();
+        Map<Entry, List<Statement>> several = new LinkedHashMap<>();
+        for (Statement s : build.statements()) {
+            if (s.form() != Statement.Form.READ || s.value().isEmpty()) {
+                continue;
+            }
+            if (!label(s) && s.told().isEmpty() && s.value().get().figure()) {
+                measured.add(s.key());
+            }
+            if (overPlaces(s.value().get().form())) {
+                several.computeIfAbsent(entry(s), e -> new ArrayList<>()).add(s);
+            }
+        }
+        Set<Entry> done = new HashSet<>();
+        for (Statement s : build.statements()) {
+            if (s.form() != Statement.Form.READ || s.value().isEmpty() || !s.value().get().figure()
+                    || label(s) && measured.contains(s.key())) {
+                continue;
+            }
+            Optional<Quantity> quantity = words.quantity(s.of());
+            if (quantity.isEmpty()) {
+                continue;
+            }
+            List<Statement> together = overPlaces(s.value().get().form()) ? several.get(entry(s)) : List.of(s);
+            if (together.size() == 1) {
+                one(quantity.get(), s);
+            } else if (done.add(entry(s))) {
+                several(quantity.get(), together);
+            }
+        }
+    }
+
+    private static Entry entry(Statement s) {
+        return new Entry(s.where(), s.of(), s.what(), s.value().map(Written::text).orElse(""));
+    }
+
+    private static boolean label(Statement s) {
+        return s.gauges().equals(List.of("label"));
+    }
+
+    private static boolean overPlaces(Written.Form form) {
+        return switch (form) {
+            case RANGE, LEAST, MOST, MEAN, ALIKE_WITHIN -> true;
+            default -> false;
+        };
+    }
+
+    /** A figure said of one place. */
+    private void one(Quantity quantity, Statement s) {
+        Written w = s.value().get();
+        switch (w.form()) {
+            case RANGE -> add(quantity, s, s.at(), w.low(), w.high(), "");
+            case UNDER -> add(quantity, s, s.at(), Double.NEGATIVE_INFINITY, w.high(), "");
+            case OVER -> add(quantity, s, s.at(), w.low(), Double.POSITIVE_INFINITY, "");
+            case LEAST -> add(quantity, s, s.at(), figure(w), Double.POSITIVE_INFINITY, END_MET);
+            case MOST -> add(quantity, s, s.at(), Double.NEGATIVE_INFINITY, figure(w), END_MET);
+            case MEAN -> add(quantity, s, s.at(), figure(w), figure(w), MEAN);
+            case ALIKE_WITHIN -> alike.merge(s.of(), figure(w), Math::max);
+            default -> add(quantity, s, s.at(), w.low(), w.high(), "");
+        }
+    }
+
+    /** A figure said of several places at once. */
+    private void several(Quantity quantity, List<Statement> places) {
+        Statement first = places.get(0);
+        Written w = first.value().get();
+        String among = among(quantity, places);
+        switch (w.form()) {
+            case RANGE -> {
+                for (Statement s : places) {
+                    add(quantity, s, s.at(), w.low(), w.high(), RANGE_OF_SEVERAL);
+                }
+                add(quantity, first, among, w.low(), w.low(), "");
+                add(quantity, first, among, w.high(), w.high(), "");
+            }
+            case LEAST -> {
+                for (Statement s : places) {
+                    add(quantity, s, s.at(), figure(w), Double.POSITIVE_INFINITY, BOUND_OF_SEVERAL);
+                }
+                add(quantity, first, among, figure(w), figure(w), "");
+            }
+            case MOST -> {
+                for (Statement s : places) {
+                    add(quantity, s, s.at(), Double.NEGATIVE_INFINITY, figure(w), BOUND_OF_SEVERAL);
+                }
+                add(quantity, first, among, figure(w), figure(w), "");
+            }
+            case MEAN -> add(quantity, first, among, figure(w), figure(w), MEAN);
+            default -> alike.merge(first.of(), figure(w), Math::max);
+        }
+    }
+
+    /** The one figure of a form that has one. */
+    private static double figure(Written w) {
+        return Double.isInfinite(w.low()) ? w.high() : w.low();
+    }
+
+    private String among(Quantity quantity, List<Statement> places) {
+        Set<String> at = new LinkedHashSet<>();
+        for (Statement s : places) {
+            at.add(s.at());
+        }
+        Optional<List<String>> all = build.sheet().layout().places(quantity.group());
+        return all.isPresent() && at.equals(new LinkedHashSet<>(all.get())) ? "one of each" : "one of " + String.join(", ", at);
+    }
+
+    private void add(Quantity quantity, Statement s, String at, double low, double high, String said) {
+        Written w = s.value().get();
+        Optional<Multiplied> multiplied = multiplied(s);
+        if (multiplied.isPresent()) {
+            low = multiplied.get().torque();
+            high = low;
+        }
+        GaugeDoubts.Doubt lowDoubt = doubts.of(quantity, s, Double.isInfinite(low) ? high : low);
+        GaugeDoubts.Doubt highDoubt = low == high ? lowDoubt : doubts.of(quantity, s, Double.isInfinite(high) ? low : high);
+        Dimension dimension = w.unit().dimension();
+        Optional<Estimate> from = Double.isInfinite(low) ? Optional.empty()
+                : Optional.of(new Estimate(low, dimension, lowDoubt.parts()));
+        Optional<Estimate> to = low == high ? from : Double.isInfinite(high) ? Optional.empty()
+                : Optional.of(new Estimate(high, dimension, highDoubt.parts()));
+        Map<String, String> asides = s.asides();
+        if (!said.isEmpty()) {
+            asides = new TreeMap<>(asides);
+            asides.put(SAID, said);
+            asides = Collections.unmodifiableMap(asides);
+        }
+        String of = s.what().isEmpty() ? quantity.name() : quantity.name() + " " + s.what();
+        String kind = s.what().isEmpty() ? quantity.kind() : quantity.kind() + " " + s.what();
+        values.add(new Value(of, kind, at, from, to, w.unit(), w.figures(), lowDoubt.gauge(), lowDoubt.usual(), "",
+                s.told().orElse(""), asides, List.of(s.where())));
+    }
+
+    private record Multiplied(double torque) {
+    }
+
+    /** A torque through a multiplier: what the wrench was set to, times the ratio on the multiplier's line. */
+    private Optional<Multiplied> multiplied(Statement s) {
+        if (!s.of().equals("joint torque") || s.gauges().size() < 2) {
+            return Optional.empty();
+        }
+        for (String name : s.gauges()) {
+            Gauge gauge = build.gauges().get(name);
+            if (gauge != null && gauge.kinds().contains("torque multiplier")) {
+                String ratio = gauge.asides().get("ratio");
+                Optional<Written> setting = setting(s.at());
+                if (ratio != null && setting.isPresent()) {
+                    try {
+                        return Optional.of(new Multiplied(setting.get().low() * Double.parseDouble(ratio)));
+                    } catch (NumberFormatException none) {
+                        return Optional.empty();
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Written> setting(String joint) {
+        for (Statement s : build.statements()) {
+            if (s.of().equals("joint setting") && s.at().equals(joint) && s.value().isPresent()) {
+                return s.value().filter(w -> w.form() == Written.Form.PLAIN);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Unit and decimals in which a quantity is printed where no reading says one. */
+    static Unit unit(Quantity quantity) {
+        return quantity.unit();
+    }
+}

@@ -1,0 +1,192 @@
+package leadlamp.derive;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leadlamp.facts.Value;
+import leadlamp.quantity.Dimension;
+import leadlamp.quantity.Estimate;
+import leadlamp.quantity.Unit;
+import leadlamp.quantity.Units;
+import leadlamp.quantity.Written;
+import leadlamp.record.Build;
+import leadlamp.record.Dates;
+import leadlamp.record.LimitLine;
+import leadlamp.record.Node;
+import leadlamp.record.Statement;
+import leadlamp.record.Where;
+import leadlamp.words.Quantity;
+import leadlamp.words.Vocabulary;
+
+/** One build as the sums see it: its words by subject, its values by quantity, its places, its days. */
+final class Site {
+    final Build build;
+    final Vocabulary words;
+    final Store store;
+    final Map<String, Double> alike;
+    private final Map<String, List<Statement>> said = new HashMap<>();
+    private final Map<String, List<Statement>> onSheet = new HashMap<>();
+    private Optional<LocalDate> today;
+
+    Site(Build build, Vocabulary words, Readings readings) {
+        this.build = build;
+        this.words = words;
+        this.alike = readings.alike();
+        this.store = new Store(banks(build));
+        readings.values().forEach(store::add);
+        for (Statement s : build.statements()) {
+            if (s.form() == Statement.Form.STATED) {
+                said.computeIfAbsent(s.of(), of -> new ArrayList<>()).add(s);
+            }
+        }
+        for (Statement s : build.sheet().statements()) {
+            onSheet.computeIfAbsent(s.of(), of -> new ArrayList<>()).add(s);
+        }
+    }
+
+    /** All that the record says in words of a subject. */
+    List<Statement> said(String of) {
+        return said.getOrDefault(of, List.of());
+    }
+
+    /** All lines of the sheet on a subject or section. */
+    List<Statement> sheetLines(String of) {
+        return onSheet.getOrDefault(of, List.of());
+    }
+
+    /** What the record says at a place, or at a shorter one that holds there too; of two the later. */
+    Optional<Statement> word(String of, String at, String what) {
+        return holding(said(of), at, what);
+    }
+
+    /** The sheet's line for a place. */
+    Optional<Statement> sheet(String of, String at, String what) {
+        return holding(sheetLines(of), at, what);
+    }
+
+    /** What the record says, else the sheet. */
+    Optional<Statement> either(String of, String at, String what) {
+        Optional<Statement> own = word(of, at, what).filter(s -> !s.says().equals("unknown"));
+        return own.isPresent() ? own : sheet(of, at, what);
+    }
+
+    private static Map<String, String> banks(Build build) {
+        Map<String, String> banks = new HashMap<>();
+        build.sheet().below("layout", "banks").ifPresent(node -> {
+            if (node instanceof Node.Fields fields) {
+                for (Node.Field bank : fields.fields()) {
+                    if (bank.value() instanceof Node.Items cylinders) {
+                        for (Node cylinder : cylinders.items()) {
+                            if (cylinder instanceof Node.Scalar number) {
+                                banks.put(number.text(), bank.key());
+                            }
+                        }
+                    }
+                }
+            }
+        });
+        return banks;
+    }
+
+    /** Whether one of two places holds at the other. */
+    boolean related(String one, String other) {
+        return store.covers(one, other) || store.covers(other, one);
+    }
+
+    private Optional<Statement> holding(List<Statement> statements, String at, String what) {
+        Statement best = null;
+        for (Statement s : statements) {
+            if (s.what().equals(what) && store.covers(s.at(), at)
+                    && (best == null || store.covers(best.at(), s.at()))) {
+                best = s;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** The places of a group, where the sheet settles it. */
+    Optional<List<String>> places(String group) {
+        return build.sheet().layout().places(group);
+    }
+
+    /** The latest day that the record names: the day on which ages are reckoned. Never the clock. */
+    Optional<LocalDate> today() {
+        if (today == null) {
+            LocalDate latest = null;
+            for (Statement s : build.statements()) {
+                String date = s.asides().get("date");
+                latest = later(latest, date == null ? "" : date);
+                if (s.what().equals("checked") || s.what().equals("date made") || s.what().endsWith(" date")) {
+                    latest = later(latest, s.says());
+                }
+            }
+            today = Optional.ofNullable(latest);
+        }
+        return today;
+    }
+
+    private static LocalDate later(LocalDate latest, String text) {
+        if (text.isEmpty()) {
+            return latest;
+        }
+        Optional<Dates> read = Dates.read(text).filter(d -> d.monthsAgo() < 0);
+        if (read.isEmpty()) {
+            return latest;
+        }
+        LocalDate day = read.get().first();
+        return latest == null || day.isAfter(latest) ? day : latest;
+    }
+
+    /** Limits of the sheet that give a standard size of a quantity or its kind, for a place. */
+    Optional<LimitLine> standard(Quantity quantity, String at) {
+        Optional<LimitLine> best = Optional.empty();
+        for (LimitLine line : build.sheet().limits()) {
+            if ((line.quantity().equals(quantity.name()) || line.quantity().equals(quantity.kind())) && line.standard().isPresent()
+                    && (line.at().isEmpty() || store.covers(line.at(), at))
+                    && (best.isEmpty() || !line.at().isEmpty())) {
+                best = Optional.of(line);
+            }
+        }
+        return best;
+    }
+
+    /** A figure that is no reading, as a value without doubt: a size of the sheet, a number that a word stands for. */
+    static Value exact(String name, String at, double si, Unit unit, int figures, List<Where> places) {
+        Optional<Estimate> end = Optional.of(Estimate.exact(si, unit.dimension()));
+        return new Value(name, name, at, end, end, unit, figures, "", false, "", "", Map.of(), places);
+    }
+
+    /** A figure with one doubt of its own, standard uncertainty. */
+    static Value doubtful(String name, String at, double si, double doubt, String source, Unit unit, int figures,
+            List<Where> places) {
+        java.util.TreeMap<String, Double> parts = new java.util.TreeMap<>();
+        if (doubt > 0) {
+            parts.put(source, doubt);
+        }
+        Optional<Estimate> end = Optional.of(new Estimate(si, unit.dimension(), parts));
+        return new Value(name, name, at, end, end, unit, figures, "", false, "", "", Map.of(), places);
+    }
+
+    /** A number that has no unit. */
+    static Value number(String name, String at, double value, int figures, List<Where> places) {
+        return exact(name, at, value, Units.si(Dimension.NUMBER), figures, places);
+    }
+
+    /** A written size without doubt; a range or `plus or minus` keeps its ends. */
+    static Optional<Value> written(String name, String at, Statement s) {
+        if (s.value().isEmpty() || !s.value().get().figure()) {
+            return Optional.empty();
+        }
+        Written w = s.value().get();
+        Dimension dimension = w.unit().dimension();
+        Optional<Estimate> low = Double.isInfinite(w.low()) ? Optional.empty()
+                : Optional.of(Estimate.exact(w.low(), dimension));
+        Optional<Estimate> high = w.low() == w.high() ? low : Double.isInfinite(w.high()) ? Optional.empty()
+                : Optional.of(Estimate.exact(w.high(), dimension));
+        return Optional.of(new Value(name, name, at, low, high, w.unit(), w.figures(), "", false, "", s.told().orElse(""),
+                Map.of(), List.of(s.where())));
+    }
+}

@@ -1,0 +1,358 @@
+package leadlamp.derive;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import leadlamp.facts.Value;
+import leadlamp.quantity.Dimension;
+import leadlamp.quantity.Estimate;
+import leadlamp.quantity.Unit;
+import leadlamp.record.Where;
+import leadlamp.words.Quantity;
+
+/**
+ * One sum at one place. Sensitivities are central differences over the formula itself, the step being the figure's own
+ * standard uncertainty, so that a formula that bends within its doubt is taken at its mean slope. Doubt is added source by
+ * source (JCGM 100, first order). Where a figure has two ends, the result's low end takes each figure's end by the sign of its
+ * slope; an end that is open stays open.
+ */
+final class Working {
+    private static final double OPEN_END = 1e3;
+
+    private final Derived entry;
+    private final Quantity quantity;
+    private final String place;
+    private final List<Slot> slots;
+    private final In in;
+    private final List<Figure> figures = new ArrayList<>();
+
+    /** One figure of one slot, as it is tried. */
+    private static final class Figure {
+        private final int slot;
+        private final int index;
+        private final Value value;
+        private double now;
+
+        Figure(int slot, int index, Value value) {
+            this.slot = slot;
+            this.index = index;
+            this.value = value;
+        }
+
+        double middle() {
+            if (value.low().isPresent() && value.high().isPresent()) {
+                return value.plain() ? value.low().get().value()
+                        : (value.low().get().value() + value.high().get().value()) / 2;
+            }
+            return value.low().isPresent() ? value.low().get().value() : value.high().map(Estimate::value).orElse(Double.NaN);
+        }
+
+        /** The doubt at the end that is being tried. */
+        Optional<Estimate> nearest() {
+            if (value.low().isEmpty() || value.high().isEmpty()) {
+                return value.low().isPresent() ? value.low() : value.high();
+            }
+            double toLow = Math.abs(now - value.low().get().value());
+            double toHigh = Math.abs(now - value.high().get().value());
+            return toLow <= toHigh ? value.low() : value.high();
+        }
+    }
+
+    Working(Derived entry, Quantity quantity, String place, List<Slot> slots) {
+        this.entry = entry;
+        this.quantity = quantity;
+        this.place = place;
+        this.slots = slots;
+        this.in = new In(place, slots);
+        for (int s = 0; s < slots.size(); s++) {
+            List<Value> values = slots.get(s).values();
+            for (int i = 0; i < values.size(); i++) {
+                figures.add(new Figure(s, i, values.get(i)));
+            }
+        }
+    }
+
+    /**
+     * The value.
+     *
+     * @throws IllegalArgumentException where the formula refuses its figures
+     */
+    Value value() {
+        boolean plain = true;
+        for (Figure f : figures) {
+            set(f, f.middle());
+            plain &= f.value.plain();
+        }
+        double middle = result();
+        String sum;
+        Optional<Estimate> low;
+        Optional<Estimate> high;
+        Unit unit = unit();
+        int decimals = decimals(unit, middle);
+        if (plain) {
+            low = Optional.of(new Estimate(middle, quantity.dimension(), doubts(middle)));
+            high = low;
+            sum = entry.sum().of(in, middle) + " = " + Figures.text(middle, unit, decimals);
+        } else {
+            double[] slope = new double[figures.size()];
+            boolean[] up = new boolean[figures.size()];
+            boolean[] down = new boolean[figures.size()];
+            for (int i = 0; i < slope.length; i++) {
+                Figure f = figures.get(i);
+                if (!f.value.plain()) {
+                    slope[i] = slope(f, middle, spread(f));
+                    openEffects(f, middle, slope[i], i, up, down);
+                }
+            }
+            StringBuilder text = new StringBuilder();
+            low = end(slope, false, up, down, text, unit, decimals);
+            high = end(slope, true, up, down, text, unit, decimals);
+            sum = text.toString();
+        }
+        return new Value(quantity.name(), quantity.kind(), place, low, high, unit, decimals, "", usual(), sum, told(), asides(),
+                places());
+    }
+
+    private double result() {
+        double result = entry.formula().of(in);
+        if (Double.isNaN(result) || Double.isInfinite(result)) {
+            throw new IllegalArgumentException("nothing finite comes of these figures");
+        }
+        return result;
+    }
+
+    private void set(Figure f, double si) {
+        f.now = si;
+        in.set(f.slot, f.index, si);
+    }
+
+    /** How far a figure with two ends, or one, is moved to see which way the result goes. */
+    private static double spread(Figure f) {
+        double half = f.value.low().isPresent() && f.value.high().isPresent()
+                ? (f.value.high().get().value() - f.value.low().get().value()) / 2 : 0;
+        double doubt = f.nearest().map(Estimate::standardUncertainty).orElse(0.0);
+        return Math.max(Math.max(half, doubt), Math.max(Math.abs(f.now) * 1e-6, 1e-12));
+    }
+
+    private double slope(Figure f, double here, double step) {
+        double was = f.now;
+        double above;
+        double below;
+        double width = 0;
+        try {
+            set(f, was + step);
+            above = result();
+            width += step;
+        } catch (IllegalArgumentException outside) {
+            above = here;
+        }
+        try {
+            set(f, was - step);
+            below = result();
+            width += step;
+        } catch (IllegalArgumentException outside) {
+            below = here;
+        }
+        set(f, was);
+        return width == 0 ? 0 : (above - below) / width;
+    }
+
+    /** A greatest or least of many may not feel a small move of a figure whose far end is open, and yet hang on it. */
+    private void openEffects(Figure f, double middle, double slope, int i, boolean[] up, boolean[] down) {
+        boolean openHigh = f.value.high().isEmpty();
+        boolean openLow = f.value.low().isEmpty();
+        if (!openHigh && !openLow) {
+            return;
+        }
+        if (slope != 0) {
+            boolean rises = slope > 0;
+            up[i] = openHigh && rises || openLow && !rises;
+            down[i] = openLow && rises || openHigh && !rises;
+            return;
+        }
+        double was = f.now;
+        double far = OPEN_END * (Math.abs(was) + 1);
+        try {
+            set(f, openHigh ? was + far : was - far);
+            double there = result();
+            up[i] = there > middle;
+            down[i] = there < middle;
+        } catch (IllegalArgumentException outside) {
+            up[i] = true;
+            down[i] = true;
+        }
+        set(f, was);
+    }
+
+    private Optional<Estimate> end(double[] slope, boolean highEnd, boolean[] up, boolean[] down, StringBuilder text, Unit unit,
+            int decimals) {
+        for (int i = 0; i < slope.length; i++) {
+            if (highEnd ? up[i] : down[i]) {
+                return Optional.empty();
+            }
+        }
+        for (int i = 0; i < slope.length; i++) {
+            Figure f = figures.get(i);
+            boolean takeHigh = slope[i] > 0 == highEnd;
+            Optional<Estimate> end = f.value.plain() || slope[i] == 0 ? Optional.empty() : takeHigh ? f.value.high() : f.value.low();
+            set(f, end.map(Estimate::value).orElse(f.middle()));
+        }
+        double result = result();
+        text.append(text.length() == 0 ? "" : "; ").append(entry.sum().of(in, result)).append(" = ")
+                .append(Figures.text(result, unit, decimals));
+        return Optional.of(new Estimate(result, quantity.dimension(), doubts(result)));
+    }
+
+    private TreeMap<String, Double> doubts(double result) {
+        TreeMap<String, Double> doubts = new TreeMap<>();
+        for (Figure f : figures) {
+            Optional<Estimate> estimate = f.nearest();
+            double step = estimate.map(Estimate::standardUncertainty).orElse(0.0);
+            if (step > 0) {
+                double slope = slope(f, result, step);
+                if (slope != 0) {
+                    for (Map.Entry<String, Double> source : estimate.get().doubt().entrySet()) {
+                        doubts.merge(source.getKey(), slope * source.getValue(), Double::sum);
+                    }
+                }
+            }
+        }
+        doubts.values().removeIf(part -> part == 0);
+        return doubts;
+    }
+
+    /** The record's own unit: that of the first figure of the same dimension; else the vocabulary's. */
+    private Unit unit() {
+        if (!entry.unitLike().isEmpty()) {
+            for (Slot slot : slots) {
+                if (slot.name().equals(entry.unitLike()) && slot.values().get(0).unit().dimension() == quantity.dimension()) {
+                    return slot.values().get(0).unit();
+                }
+            }
+        }
+        if (!plainNumber(quantity.dimension())) {
+            for (Figure f : figures) {
+                if (f.value.unit().dimension() == quantity.dimension()) {
+                    return inch(f.value.unit()) == inch(quantity.unit()) ? quantity.unit() : f.value.unit();
+                }
+            }
+        }
+        return quantity.unit();
+    }
+
+    private static boolean plainNumber(Dimension dimension) {
+        return dimension == Dimension.NUMBER || dimension == Dimension.COUNT || dimension == Dimension.SHARE;
+    }
+
+    /** Whether a unit is of the inch and pound family: such a record is answered in its own unit. */
+    private static boolean inch(Unit unit) {
+        double metric = unit.factor();
+        while (metric < 0.999_999) {
+            metric *= 10;
+        }
+        while (metric > 9.999_99) {
+            metric /= 10;
+        }
+        return Math.abs(metric - 1) > 1e-6;
+    }
+
+    private int decimals(Unit unit, double result) {
+        if (entry.figures() >= 0) {
+            return entry.figures();
+        }
+        int most = -1;
+        if (!plainNumber(quantity.dimension())) {
+            for (Figure f : figures) {
+                if (f.value.unit().dimension() == quantity.dimension()) {
+                    int shift = (int) Math.round(Math.log10(unit.factor() / f.value.unit().factor()));
+                    most = Math.max(most, Math.max(0, f.value.figures() + shift));
+                }
+            }
+        }
+        return most >= 0 ? most : Figures.decimalsFor(unit.fromSi(result), 3);
+    }
+
+    private boolean usual() {
+        for (Figure f : figures) {
+            if (f.value.usual()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private String told() {
+        for (Figure f : figures) {
+            if (!f.value.told().isEmpty()) {
+                return f.value.told();
+            }
+        }
+        return "";
+    }
+
+    /** What the first figure was taken at, where all of its readings agree. */
+    private Map<String, String> asides() {
+        Map<String, String> asides = new TreeMap<>();
+        List<Value> first = slots.isEmpty() ? List.of() : slots.get(0).values();
+        for (Value value : first) {
+            if (value == first.get(0)) {
+                asides.putAll(value.asides());
+            } else {
+                asides.entrySet().removeIf(aside -> !aside.getValue().equals(value.asides().get(aside.getKey())));
+            }
+        }
+        asides.keySet().removeIf(key -> key.equals("doubt") || key.equals("note") || key.equals("with") || key.equals("who")
+                || key.equals(Readings.SAID));
+        for (Figure f : figures) {
+            String said = f.value.asides().get(Readings.SAID);
+            if (said != null && !said.equals(Readings.END_MET)) {
+                asides.put(Readings.SAID, said);
+            }
+        }
+        return asides.isEmpty() ? Map.of() : Map.copyOf(asides);
+    }
+
+    private List<Where> places() {
+        List<Where> places = new ArrayList<>();
+        Set<Where> seen = new HashSet<>();
+        for (Figure f : figures) {
+            for (Where where : f.value.places()) {
+                if (seen.add(where)) {
+                    places.add(where);
+                }
+            }
+        }
+        return places;
+    }
+
+    List<Slot> slots() {
+        return slots;
+    }
+
+    /** The figures as they went in, for a message. */
+    String inWords() {
+        StringBuilder words = new StringBuilder();
+        for (Slot slot : slots) {
+            Value first = slot.values().get(0);
+            words.append(words.length() == 0 ? "" : ", ").append(slot.name()).append(' ')
+                    .append(Figures.text(first.low().or(first::high).map(Estimate::value).orElse(0.0), first.unit(), first.figures()));
+        }
+        return words.toString();
+    }
+
+    /** The reading that a message points to: the first that has a line. */
+    Optional<Value> first() {
+        for (Slot slot : slots) {
+            for (Value value : slot.values()) {
+                if (!value.places().isEmpty()) {
+                    return Optional.of(value);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

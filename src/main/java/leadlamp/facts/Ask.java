@@ -1,0 +1,18 @@
+package leadlamp.facts;
+
+import java.util.List;
+import leadlamp.record.Where;
+
+/**
+ * One check asked at one place. A rule begins with it.
+ *
+ * @param check the check's name
+ * @param of    the part, joint or reading where the group runs over those, else empty; never a line number
+ * @param at    the place
+ */
+public record Ask(String check, String of, String at) implements Fact {
+    @Override
+    public List<Where> places() {
+        return List.of();
+    }
+}

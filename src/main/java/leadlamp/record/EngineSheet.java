@@ -1,0 +1,70 @@
+package leadlamp.record;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leadlamp.words.Part;
+
+/**
+ * An engine sheet: what is there and the maker's limits. Every line of it stands among the statements (ON_SHEET), as
+ * `layout`/engine/lash: hydraulic, `standard`/engine/bore: 80.00 mm, `joint`/oil pump to block/torque: 23 N·m,
+ * `cam gear pin`/intake/form: solid. What has more shape than a word (stages, positions, choose, order) is in the tree.
+ *
+ * @param file       its path, as the record names it
+ * @param name       the engine's name
+ * @param from       manual and page
+ * @param statements its lines
+ * @param limits     its limits
+ * @param layout     the places that it gives
+ * @param tree       the file itself
+ * @param problems   what could not be taken
+ */
+public record EngineSheet(String file, String name, String from, List<Statement> statements, List<LimitLine> limits,
+        Layout layout, Node.Fields tree, List<Problem> problems) {
+
+    /** The word of one line: {@code word("layout", "engine", "lash")}. */
+    public Optional<String> word(String of, String at, String what) {
+        return statement(of, at, what).map(Statement::says);
+    }
+
+    /** One line. */
+    public Optional<Statement> statement(String of, String at, String what) {
+        return statements.stream().filter(s -> s.of().equals(of) && s.at().equals(at) && s.what().equals(what))
+                .findFirst();
+    }
+
+    /** The tree below these keys: {@code below("joints", "head to block")}. */
+    public Optional<Node> below(String... keys) {
+        Optional<Node> node = Optional.of(tree);
+        for (String key : keys) {
+            node = node.filter(Node.Fields.class::isInstance).map(Node.Fields.class::cast).flatMap(f -> f.get(key));
+        }
+        return node;
+    }
+
+    /** Names under a section: {@code names("joints")}. */
+    public List<String> names(String section) {
+        return below(section).filter(Node.Fields.class::isInstance).map(Node.Fields.class::cast)
+                .map(f -> f.fields().stream().map(Node.Field::key).toList()).orElse(List.of());
+    }
+
+    /** What the groups come to, so that readers need not know how. */
+    public interface Layout {
+        /**
+         * The places of a group that the sheet gives: empty Optional where the sheet does not settle it, an empty list
+         * where the sheet shows that there are none.
+         */
+        Optional<List<String>> places(String group);
+
+        /** The places of one part: those of its group that are its own, as `front crank seal` among the shaft seals. */
+        default Optional<List<String>> places(Part part) {
+            return places(part.group());
+        }
+
+        /** Names that are places of their own (joints, sensors, plugs, seals, drives), with their synonyms resolved. */
+        List<String> names();
+
+        /** The sheet's own names of cylinders, word to number. */
+        Map<String, String> cylinderNames();
+    }
+}

@@ -1,0 +1,200 @@
+package leadlamp.record;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * A place taken apart: `1 intake front` is cylinder 1, side intake, end front. Big end 1 is that of cylinder 1; main 1
+ * belongs to no cylinder. A place covers another when all that it says holds of the other as well; `engine` covers all.
+ */
+public final class Place {
+    /** The one place of what an engine has once. */
+    public static final String ENGINE = "engine";
+
+    private static final Map<String, String> AXIS = Map.ofEntries(
+            Map.entry("intake", "side"), Map.entry("exhaust", "side"), Map.entry("left", "bank"), Map.entry("right", "bank"),
+            Map.entry("front", "end"), Map.entry("rear", "end"), Map.entry("middle", "end"), Map.entry("upper", "half"),
+            Map.entry("lower", "half"), Map.entry("first", "ring"), Map.entry("second", "ring"), Map.entry("oil", "ring"),
+            Map.entry("unworn", "height"), Map.entry("top", "height"), Map.entry("mid", "height"),
+            Map.entry("bottom", "height"), Map.entry("thrust", "direction"), Map.entry("pin", "direction"),
+            Map.entry("inside", "spot"), Map.entry("outside", "spot"), Map.entry("edge", "spot"),
+            Map.entry("across", "spot"), Map.entry("lengthwise", "spot"));
+    private static final Set<String> SPOTS = Set.of("hot place", "cool place", "pump end", "far end", "main gallery", "far point");
+    private static final List<String> ORDER = List.of("main", "big end", "cylinder", "bank", "side", "number", "end", "half",
+            "ring", "height", "direction", "spot", "quarter", "angle", "bolt");
+    private static final Map<String, Place> KNOWN = new ConcurrentHashMap<>();
+
+    private final Set<String> says;
+
+    private Place(Set<String> says) {
+        this.says = says;
+    }
+
+    private static Place of(String text) {
+        Place known = KNOWN.get(text);
+        if (known == null) {
+            known = new Place(Collections.unmodifiableSet(parse(text)));
+            if (KNOWN.size() < 100_000) {
+                KNOWN.put(text, known);
+            }
+        }
+        return known;
+    }
+
+    /** Whether what holds at the shorter place holds at the longer one too; a place covers itself. */
+    public static boolean covers(String shorter, String longer) {
+        return shorter.equals(longer) || shorter.equals(ENGINE)
+                || !longer.equals(ENGINE) && of(longer).says.containsAll(of(shorter).says);
+    }
+
+    /** Whether one of the two covers the other. */
+    public static boolean related(String one, String other) {
+        return covers(one, other) || covers(other, one);
+    }
+
+    /**
+     * The place with its words big to small: number, bank, side, end, half, ring, height, direction, angle. A name stays
+     * as it is.
+     */
+    public static String inOrder(String text) {
+        if (text.startsWith("one of ") || text.startsWith("some of ") || text.indexOf(' ') < 0) {
+            return text;
+        }
+        StringBuilder ordered = new StringBuilder();
+        Set<String> says = of(text).says;
+        int taken = 0;
+        for (String axis : ORDER) {
+            for (String word : says) {
+                if (word.startsWith(axis + " ")) {
+                    boolean partOfBigEnd = axis.equals("cylinder") && text.contains("big end ");
+                    if (!partOfBigEnd) {
+                        ordered.append(ordered.isEmpty() ? "" : " ").append(written(axis, word.substring(axis.length() + 1)));
+                    }
+                    taken++;
+                }
+            }
+        }
+        return taken == says.size() && taken > 0 ? ordered.toString() : text;
+    }
+
+    private static String written(String axis, String word) {
+        return switch (axis) {
+            case "main", "big end" -> axis + " " + word;
+            case "angle" -> "at " + word;
+            case "quarter" -> word + " o'clock";
+            default -> word;
+        };
+    }
+
+    /** Whether the text is made of words of place alone, and not the name of something. */
+    static boolean isOfWords(String text) {
+        for (String word : of(text).says) {
+            if (word.startsWith("name ") || word.startsWith("rest ")) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Set<String> parse(String text) {
+        Set<String> says = new TreeSet<>();
+        if (text.equals(ENGINE)) {
+            return says;
+        }
+        if (text.startsWith("one of ") || text.startsWith("some of ")) {
+            says.add("untold " + text);
+            return says;
+        }
+        List<String> words = new ArrayList<>(List.of(text.split(" ")));
+        int to = words.indexOf("to");
+        if (to > 0 && to + 1 < words.size()) {
+            int end = to + 2;
+            while (end < words.size() && !isAxis(words.get(end)) && !isNumber(words.get(end))) {
+                end++;
+            }
+            says.add("name " + String.join(" ", words.subList(0, end)));
+            List<String> rest = words.subList(end, words.size());
+            if (rest.size() == 2 && rest.get(1).equals("side")) {
+                says.add("row " + String.join(" ", rest));
+                return says;
+            }
+            if (!rest.isEmpty() && isNumber(rest.get(0))) {
+                says.add("number " + rest.get(0));
+                rest = rest.subList(1, rest.size());
+            }
+            if (!axes(rest, says, true)) {
+                says.add("rest " + String.join(" ", rest));
+            }
+            return says;
+        }
+        if (!axes(words, says, false)) {
+            says.clear();
+            says.add("name " + text);
+        }
+        return says;
+    }
+
+    /** Takes the words as axis words; false where one of them is none. */
+    private static boolean axes(List<String> words, Set<String> says, boolean named) {
+        Map<String, String> found = new TreeMap<>();
+        for (int i = 0; i < words.size(); i++) {
+            String word = words.get(i);
+            String next = i + 1 < words.size() ? words.get(i + 1) : "";
+            if (word.equals("main") && isNumber(next)) {
+                found.put("main", next);
+                i++;
+            } else if (word.equals("big") && next.equals("end") && i + 2 < words.size() && isNumber(words.get(i + 2))) {
+                found.put("big end", words.get(i + 2));
+                found.put("cylinder", words.get(i + 2));
+                i += 2;
+            } else if (word.equals("at") && isNumber(next)) {
+                found.put("angle", next);
+                i++;
+            } else if (isNumber(word)) {
+                String axis = named || i > 0 ? (found.containsKey("big end") ? "bolt" : "number") : "cylinder";
+                found.put(axis, word);
+            } else if (word.equals("and") && isNumber(next)) {
+                found.put("and", next);
+                i++;
+            } else if (next.equals("o'clock")) {
+                found.put("quarter", word);
+                i++;
+            } else if (SPOTS.contains(word + " " + next)) {
+                found.put("spot", word + " " + next);
+                i++;
+            } else if (isAxis(word) && !found.containsKey(AXIS.get(word))) {
+                found.put(AXIS.get(word), word);
+            } else {
+                return false;
+            }
+        }
+        if (found.containsKey("and") && found.containsKey("cylinder")) {
+            says.add("pair " + found.get("cylinder") + " and " + found.get("and"));
+            return true;
+        }
+        found.forEach((axis, word) -> says.add(axis + " " + word));
+        return true;
+    }
+
+    private static boolean isAxis(String word) {
+        return AXIS.containsKey(word);
+    }
+
+    private static boolean isNumber(String word) {
+        if (word.isEmpty()) {
+            return false;
+        }
+        for (int i = 0; i < word.length(); i++) {
+            if (!Character.isDigit(word.charAt(i)) && !(i > 0 && word.charAt(i) == '.')) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

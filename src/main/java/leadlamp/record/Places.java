@@ -1,0 +1,259 @@
+package leadlamp.record;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import leadlamp.words.Vocabulary;
+
+/** Reads what stands after `at:` into whole places, against the places that the engine sheet gives. */
+final class Places {
+    private static final String ENGINE = Place.ENGINE;
+
+    private final EngineSheet.Layout layout;
+    private final Map<String, String> synonyms;
+    private final Set<String> names;
+    private final Complaints complaints;
+
+    /**
+     * @param names names that are places of their own: joints, sensors ... of the sheet, and joints that the record names
+     */
+    Places(EngineSheet.Layout layout, Vocabulary words, Set<String> names, Complaints complaints) {
+        this.layout = layout;
+        this.synonyms = words.placeSynonyms();
+        this.names = names;
+        this.complaints = complaints;
+    }
+
+    /** The places of a group as far as the sheet gives them. */
+    Optional<List<String>> of(String group) {
+        return group.equals("engine") ? Optional.of(List.of(ENGINE)) : layout.places(group);
+    }
+
+    /**
+     * The places meant. Empty where something was wrong, which has then been said.
+     *
+     * @param at      what stands after `at:`
+     * @param group   the group of the subject
+     * @param subject what the entry is about, for the message
+     * @param here    where the entry stands
+     */
+    List<String> read(Optional<Node> at, String group, String subject, Where here) {
+        Optional<List<String>> known = of(group).map(places -> own(places, subject));
+        if (at.isEmpty()) {
+            if (known.isEmpty()) {
+                return List.of(ENGINE);
+            }
+            List<String> places = known.get();
+            if (places.size() == 1) {
+                return places;
+            }
+            if (places.isEmpty()) {
+                return List.of(ENGINE);
+            }
+            complaints.add(here, subject.length(), "Which " + subject + "? This engine has " + places.size() + ".",
+                    "Write `at: each` if it holds of all of them, or `at:` and one of: " + Complaints.some(places),
+                    Optional.empty(), "The entry was left out.");
+            return List.of();
+        }
+        Node node = at.get();
+        if (node instanceof Node.Scalar scalar) {
+            return scalar(scalar, known, group, subject);
+        }
+        if (node instanceof Node.Items items) {
+            Set<String> all = new LinkedHashSet<>();
+            for (Node item : items.items()) {
+                if (item instanceof Node.Scalar scalar) {
+                    List<String> some = scalar(scalar, known, group, subject);
+                    if (some.isEmpty()) {
+                        return List.of();
+                    }
+                    all.addAll(some);
+                } else {
+                    complaints.add(item.where(), 0, "A place is a word or two, not a list or a map.", "", Optional.empty(),
+                            "The entry was left out.");
+                    return List.of();
+                }
+            }
+            return List.copyOf(all);
+        }
+        Node.Fields fields = (Node.Fields) node;
+        if (fields.fields().size() == 1) {
+            Node.Field field = fields.fields().get(0);
+            if (field.key().equals("one of") || field.key().equals("some of")) {
+                List<String> of = read(Optional.of(field.value()), group, subject, here);
+                return of.isEmpty() ? of : List.of(field.key() + " " + String.join(", ", of));
+            }
+        }
+        complaints.add(node.where(), 0, "This is no place.", "A place, a list of places, `each`, or { one of: [places] }.",
+                Optional.empty(), "The entry was left out.");
+        return List.of();
+    }
+
+    /** Of places that are names those that begin with the part's own: `cam seal` lives at cam seal intake, not at rear crank seal. */
+    private static List<String> own(List<String> places, String subject) {
+        List<String> own = new ArrayList<>();
+        for (String place : places) {
+            if (place.equals(subject) || place.startsWith(subject + " ")) {
+                own.add(place);
+            }
+        }
+        return own.isEmpty() ? places : own;
+    }
+
+    private List<String> scalar(Node.Scalar scalar, Optional<List<String>> known, String group, String subject) {
+        String text = plain(scalar.text());
+        if (text.equals("each") || text.equals("all")) {
+            return known.map(List::copyOf).filter(p -> !p.isEmpty()).orElse(List.of(ENGINE));
+        }
+        for (String untold : List.of("one of ", "some of ")) {
+            if (text.startsWith(untold)) {
+                String rest = text.substring(untold.length());
+                List<String> of = scalar(new Node.Scalar(rest, scalar.where()), known, group, subject);
+                return of.isEmpty() ? of : List.of(untold + (of.equals(List.of(ENGINE)) ? "each" : String.join(", ", of)));
+            }
+        }
+        if (names.contains(text) || known.isPresent() && known.get().contains(text)) {
+            return List.of(text);
+        }
+        if (text.startsWith("each ")) {
+            String word = normal(text.substring(5));
+            List<String> some = new ArrayList<>();
+            for (String place : known.orElse(List.of())) {
+                if (Place.covers(word, place)) {
+                    some.add(place);
+                }
+            }
+            if (known.isEmpty()) {
+                return List.of(word);
+            }
+            if (some.isEmpty()) {
+                wrong(scalar, known.get(), subject);
+            }
+            return some;
+        }
+        if (text.indexOf(',') >= 0) {
+            Set<String> all = new LinkedHashSet<>();
+            for (String part : text.split(",")) {
+                List<String> one = scalar(new Node.Scalar(part.strip(), scalar.where()), known, group, subject);
+                if (one.isEmpty()) {
+                    return List.of();
+                }
+                all.addAll(one);
+            }
+            return List.copyOf(all);
+        }
+        List<String> places = one(text, known, group);
+        if (places.isEmpty()) {
+            wrong(scalar, known.orElse(List.of()), subject);
+        }
+        return places;
+    }
+
+    /** One place in the builder's words: the places that it means; none where it means nothing. */
+    List<String> one(String written, Optional<List<String>> known, String group) {
+        String plain = plain(written);
+        if (names.contains(plain)) {
+            return List.of(plain);
+        }
+        String text = normal(plain);
+        if (text.equals(ENGINE)) {
+            return List.of(text);
+        }
+        if (known.isEmpty()) {
+            return List.of(prefixed(text, group));
+        }
+        List<String> places = known.get();
+        if (places.contains(text)) {
+            return List.of(text);
+        }
+        List<String> ending = new ArrayList<>();
+        for (String place : places) {
+            if (place.endsWith(" " + text)) {
+                ending.add(place);
+            }
+        }
+        if (ending.size() == 1) {
+            return ending;
+        }
+        String full = prefixed(text, group);
+        if (places.equals(List.of(ENGINE)) && Place.isOfWords(full) && !Character.isDigit(full.charAt(0))) {
+            return List.of(Place.inOrder(full));
+        }
+        List<String> within = new ArrayList<>();
+        for (String place : places) {
+            if (Place.covers(full, place) && Place.covers(place, full)) {
+                return List.of(place);
+            }
+            if (!place.equals(ENGINE) && Place.covers(place, full)) {
+                return List.of(Place.inOrder(full));
+            }
+            if (Place.covers(full, place)) {
+                within.add(place);
+            }
+        }
+        if (!within.isEmpty()) {
+            return within;
+        }
+        int last = text.lastIndexOf(' ');
+        if (last > 0 && Character.isDigit(text.charAt(last + 1)) && !Character.isDigit(text.charAt(0))) {
+            List<String> turned = one(text.substring(last + 1) + " " + text.substring(0, last), known, group);
+            if (!turned.isEmpty()) {
+                return turned;
+            }
+        }
+        if (full.contains(" and ")) {
+            return List.of(full);
+        }
+        for (String name : names) {
+            if (full.startsWith(name + " ")) {
+                return List.of(full);
+            }
+        }
+        return List.of();
+    }
+
+    private static String prefixed(String text, String group) {
+        if (!text.isEmpty() && Character.isDigit(text.charAt(0))) {
+            if (group.contains("main bearing")) {
+                return "main " + text;
+            }
+            if (group.equals("each big end") || group.equals("each crankpin") || group.equals("each rod bolt")) {
+                return "big end " + text;
+            }
+        }
+        return text;
+    }
+
+    private static String plain(String text) {
+        return text.strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** The words of a place put for their synonyms, the sheet's names of cylinders among them. */
+    private String normal(String text) {
+        String[] words = text.split(" +");
+        StringBuilder normal = new StringBuilder();
+        for (int i = 0; i < words.length;) {
+            String put = null;
+            int length = 1;
+            for (int n = Math.min(3, words.length - i); n >= 1 && put == null; n--) {
+                String phrase = String.join(" ", List.of(words).subList(i, i + n));
+                put = i == 0 && n == 1 && layout.cylinderNames().containsKey(phrase) && !names.contains(text)
+                        ? layout.cylinderNames().get(phrase) : synonyms.get(phrase);
+                length = put == null ? 1 : n;
+            }
+            normal.append(normal.isEmpty() ? "" : " ").append(put == null ? words[i] : put);
+            i += length;
+        }
+        return normal.toString();
+    }
+
+    private void wrong(Node.Scalar scalar, List<String> known, String subject) {
+        complaints.unknown(scalar.where(), scalar.text(),
+                "\"" + scalar.text() + "\" is no place of " + subject + (known.isEmpty() ? "" : " in this engine") + ".", known,
+                "Places of " + subject + ": ", "The entry was left out.");
+    }
+}

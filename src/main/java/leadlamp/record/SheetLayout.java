@@ -1,0 +1,284 @@
+package leadlamp.record;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import leadlamp.words.Part;
+import leadlamp.words.Vocabulary;
+
+/**
+ * What an engine sheet says there is: the places of every group that it settles, and the words that the order of the
+ * steps goes by.
+ */
+public final class SheetLayout implements EngineSheet.Layout {
+    private static final String LAYOUT = "layout";
+    /** Groups whose places are names, which may be those of several parts. */
+    private static final Set<String> NAMED = Set.of("each shaft seal", "each sealing ring", "each seal", "each sensor",
+            "each trigger sensor", "each knock sensor", "each belt drive", "each chain drive", "each gear drive",
+            "each tensioner", "each coolant hose", "each timed shaft");
+
+    private final LayoutLines sheet;
+    private final Vocabulary words;
+    private final LayoutEngine engine;
+    private final LayoutDrive drive;
+    private final LayoutJoints joints;
+    private final LayoutFittings fittings;
+    private final Map<String, Optional<List<String>>> known = new ConcurrentHashMap<>();
+
+    public SheetLayout(Node.Fields tree, Vocabulary words) {
+        this.sheet = new LayoutLines(tree);
+        this.words = words;
+        this.engine = new LayoutEngine(sheet);
+        this.drive = new LayoutDrive(sheet, words, this::settled);
+        this.joints = new LayoutJoints(sheet, words, this::settled);
+        this.fittings = new LayoutFittings(sheet);
+    }
+
+    /**
+     * A part and where it is.
+     *
+     * @param part its name
+     * @param at   `low`, `intake`; `engine` where the sheet says no more
+     */
+    public record PartAt(String part, String at) {
+    }
+
+    @Override
+    public Optional<List<String>> places(String group) {
+        Optional<List<String>> places = known.get(group);
+        if (places == null) {
+            List<String> found = find(group);
+            places = found == null ? Optional.empty() : Optional.of(Collections.unmodifiableList(found));
+            known.put(group, places);
+        }
+        return places;
+    }
+
+    /**
+     * The places of one part: those of its group, and where the group holds several parts by their names (seals,
+     * sensors), those that bear its own.
+     */
+    @Override
+    public Optional<List<String>> places(Part part) {
+        Optional<List<String>> all = places(part.group());
+        if (all.isEmpty() || !NAMED.contains(part.group())) {
+            return all;
+        }
+        List<String> own = new ArrayList<>();
+        boolean others = false;
+        for (String place : all.get()) {
+            Optional<PartAt> at = split(place);
+            if (at.isPresent() && at.get().part().equals(part.name())) {
+                own.add(place);
+            } else if (at.isPresent() && !part.name().equals(words.part(at.get().part()).map(Part::kind).orElse(""))) {
+                others = true;
+            }
+        }
+        if (!own.isEmpty()) {
+            return Optional.of(own);
+        }
+        return others && (!part.kinds().isEmpty() || part.group().equals("each tensioner")) ? Optional.empty() : all;
+    }
+
+    @Override
+    public List<String> names() {
+        Set<String> names = new LinkedHashSet<>();
+        for (String joint : sheet.keys("joints")) {
+            names.add(joint);
+            names.addAll(joints.of(joint));
+        }
+        add(names, "each row of a joint");
+        add(names, "each passage of a joint");
+        names.addAll(sheet.keys("drive"));
+        for (String group : List.of("each gear on a shaft", "each belt companion", "each guide plate", "each timed shaft",
+                "each sensor", "each seal", "each oil jet", "each oil line", "each coolant hose", "each fuel hose",
+                "each heat shield", "each opening", "each bleed point", "each protection")) {
+            add(names, group);
+        }
+        names.addAll(sheet.keys("plugs"));
+        return List.copyOf(names);
+    }
+
+    @Override
+    public Map<String, String> cylinderNames() {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (String number : sheet.keys(LAYOUT, "cylinder names")) {
+            String name = sheet.text(LAYOUT, "cylinder names", number);
+            if (!name.isEmpty()) {
+                names.put(name, number);
+            }
+        }
+        return Collections.unmodifiableMap(names);
+    }
+
+    /** A name of the sheet taken apart: `belt idler low` is the belt idler at `low`. Empty where it names no part. */
+    public Optional<PartAt> split(String name) {
+        return split(name, words);
+    }
+
+    static Optional<PartAt> split(String name, Vocabulary words) {
+        Optional<Part> whole = words.part(name);
+        if (whole.isPresent()) {
+            return Optional.of(new PartAt(whole.get().name(), Place.ENGINE));
+        }
+        for (int i = name.lastIndexOf(' '); i > 0; i = name.lastIndexOf(' ', i - 1)) {
+            Optional<Part> part = words.part(name.substring(0, i));
+            if (part.isPresent()) {
+                return Optional.of(new PartAt(part.get().name(), name.substring(i + 1)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The parts that stand in the drive, its routes and what shares them, each where it is, in the sheet's order. */
+    public List<PartAt> partsOfDrive() {
+        Set<PartAt> parts = new LinkedHashSet<>();
+        for (String name : sheet.keys("drive")) {
+            split(name).ifPresent(parts::add);
+            for (String line : List.of("route", "shares the belt", "guide plates")) {
+                for (String on : sheet.list("drive", name, line)) {
+                    split(on).ifPresent(parts::add);
+                }
+            }
+        }
+        return List.copyOf(parts);
+    }
+
+    /**
+     * Whether the layout has what a step goes by: `belt drive`, `overhead cam`, `hydraulic lash` ... Empty where the
+     * sheet lacks the line, and for words that the record settles.
+     */
+    public Optional<Boolean> layoutWord(String word) {
+        switch (word) {
+            case "belt drive", "chain drive", "gear drive":
+                return drive.camDrive().isEmpty() ? Optional.empty() : Optional.of(word.startsWith(drive.camDrive() + " "));
+            case "overhead cam":
+                return says("overhead cam", LAYOUT, "valve gear");
+            case "pushrod":
+                return says("overhead cam", LAYOUT, "valve gear").map(overhead -> !overhead);
+            case "solid lash":
+                return says("solid", LAYOUT, "lash");
+            case "hydraulic lash":
+                return says("hydraulic", LAYOUT, "lash");
+            case "rockers":
+                return rockers();
+            case "balance shafts":
+                return some(LAYOUT, "balance shafts");
+            case "cam phasers":
+                return places("each cam phaser").map(gears -> !gears.isEmpty());
+            case "timing cover":
+                return some(LAYOUT, "timing cover");
+            case "timing cover meets sump":
+                return sheet.has("joints", "sump to block")
+                        ? Optional.of(sheet.list("joints", "sump to block", "edges of").contains("timing cover to block"))
+                        : Optional.empty();
+            case "liners":
+                return some(LAYOUT, "liners");
+            case "piston jets":
+                return some(LAYOUT, "piston jets");
+            case "jets":
+                return sheet.has("jets") && !sheet.none("jets") ? Optional.of(true) : some(LAYOUT, "piston jets");
+            case "turbocharger":
+                return some(LAYOUT, "turbochargers");
+            case "boosted":
+                return either(some(LAYOUT, "turbochargers"), some(LAYOUT, "supercharger"));
+            case "intercooler":
+                return some(LAYOUT, "intercooler");
+            case "clutch":
+                return some(LAYOUT, "clutch");
+            case "electric fuel pump":
+                return says("electric", LAYOUT, "fuel", "pump");
+            case "electronic spark or fuel":
+                return either(says("controller", LAYOUT, "fuel", "by"), sheet.none(LAYOUT, "spark") ? Optional.of(false)
+                        : says("controller", LAYOUT, "spark", "by"));
+            case "retighten":
+                return some("first running", "retighten head");
+            case "flat followers with a new cam":
+                // Flat followers leave it to the record whether the camshaft is new.
+                return says("flat", LAYOUT, "followers").filter(flat -> !flat);
+            default:
+                return Optional.empty();
+        }
+    }
+
+    /** The order lines of the sheet: the first step, then the one that waits for it. */
+    public List<Map.Entry<String, String>> order() {
+        List<Map.Entry<String, String>> order = new ArrayList<>();
+        for (LayoutLines line : sheet.lines("order")) {
+            String first = line.text("first");
+            String then = line.text("then");
+            if (!first.isEmpty() && !then.isEmpty()) {
+                order.add(Map.entry(first, then));
+            }
+        }
+        return List.copyOf(order);
+    }
+
+    /** What the sheet says is hidden, by the step that hides it: joints, plugs and seals by name. */
+    public Map<String, Collection<String>> hidden() {
+        Map<String, Collection<String>> hidden = new LinkedHashMap<>();
+        for (String section : List.of("joints", "plugs", "seals")) {
+            for (String name : sheet.keys(section)) {
+                String step = sheet.text(section, name, "hidden by");
+                if (!step.isEmpty()) {
+                    hidden.computeIfAbsent(step, s -> new ArrayList<>()).add(section.equals("joints") ? "joint " + name : name);
+                }
+            }
+        }
+        return Collections.unmodifiableMap(hidden);
+    }
+
+    private List<String> settled(String group) {
+        return places(group).orElse(null);
+    }
+
+    private List<String> find(String group) {
+        if (group.equals(Place.ENGINE)) {
+            return List.of(Place.ENGINE);
+        }
+        List<String> places = engine.places(group);
+        if (places == null) {
+            places = drive.places(group);
+        }
+        if (places == null) {
+            places = joints.places(group);
+        }
+        return places == null ? fittings.places(group) : places;
+    }
+
+    private void add(Set<String> names, String group) {
+        names.addAll(places(group).orElse(List.of()));
+    }
+
+    private Optional<Boolean> says(String word, String... keys) {
+        String text = sheet.text(keys);
+        return text.isEmpty() ? Optional.empty() : Optional.of(text.equals(word));
+    }
+
+    /** Whether a line is there and is not `none`. */
+    private Optional<Boolean> some(String... keys) {
+        return sheet.has(keys) ? Optional.of(!sheet.none(keys) && sheet.count(keys) != 0) : Optional.empty();
+    }
+
+    private Optional<Boolean> rockers() {
+        if (sheet.text(LAYOUT, "valve gear").equals("pushrod")) {
+            return Optional.of(true);
+        }
+        Optional<Boolean> fitted = some(LAYOUT, "rockers");
+        return fitted.isEmpty() && sheet.text(LAYOUT, "valve gear").equals("side valve") ? Optional.of(false) : fitted;
+    }
+
+    private static Optional<Boolean> either(Optional<Boolean> one, Optional<Boolean> other) {
+        if (one.orElse(false) || other.orElse(false)) {
+            return Optional.of(true);
+        }
+        return one.isPresent() && other.isPresent() ? one : Optional.empty();
+    }
+}

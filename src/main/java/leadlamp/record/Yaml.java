@@ -1,0 +1,275 @@
+package leadlamp.record;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.yaml.snakeyaml.LoaderOptions;
+
+/**
+ * A YAML file as a tree that knows its places. It takes the token stream of the parser, so that every scalar stays the
+ * text that was written. What a bench record never needs is refused: aliases, tags, repeated keys, more than one document,
+ * deep nesting, files too large to be a record.
+ */
+public final class Yaml {
+    /** A record that a person writes is a thousandth of this. */
+    static final int MOST_BYTES = 4 * 1024 * 1024;
+    private static final int DEEPEST = 24;
+
+    private final String file;
+    private final List<Problem> problems = new ArrayList<>();
+    private final String[] lines;
+    private final YAMLParser parser;
+
+    private Yaml(String file, String text, YAMLParser parser) {
+        this.file = file;
+        this.lines = text.split("\r\n|\n|\r", -1);
+        this.parser = parser;
+    }
+
+    /**
+     * A file read.
+     *
+     * @param tree     its map; absent where it could not be read as one
+     * @param problems what was refused
+     * @param lines    its lines as written
+     * @param bytes    SHA-256 of its bytes, hexadecimal; empty where it could not be read
+     */
+    public record File(Optional<Node.Fields> tree, List<Problem> problems, List<String> lines, String bytes) {
+        /** The text of a line, empty where there is none. */
+        public String line(int number) {
+            return number >= 1 && number <= lines.size() ? lines.get(number - 1) : "";
+        }
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param path where it lies
+     * @param name what messages call it
+     */
+    public static File read(Path path, String name) {
+        byte[] bytes;
+        try {
+            if (Files.isDirectory(path)) {
+                return refused(name, "\"" + name + "\" is a folder, not a file.", "Name the record itself, a .yaml file.");
+            }
+            long size = Files.size(path);
+            if (size > MOST_BYTES) {
+                return refused(name, "\"" + name + "\" is too large to be a record (" + size / (1024 * 1024) + " MB).",
+                        "A record is a page or two of text; " + MOST_BYTES / (1024 * 1024) + " MB is the most that is read.");
+            }
+            bytes = Files.readAllBytes(path);
+        } catch (NoSuchFileException none) {
+            return refused(name, "There is no file \"" + name + "\".", "Check the name and the folder.");
+        } catch (IOException | SecurityException cannot) {
+            return refused(name, "\"" + name + "\" cannot be read.", "Check that you may read it.");
+        }
+        String text;
+        try {
+            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException other) {
+            return refused(name, "\"" + name + "\" is not text in UTF-8.",
+                    "Save it as plain text with the encoding UTF-8.");
+        }
+        return withBytes(text(text, name), sha256(bytes));
+    }
+
+    /** Reads a text as if it were a file of this name. */
+    public static File text(String text, String name) {
+        if (text.startsWith("\uFEFF")) {
+            text = text.substring(1);
+        }
+        if (text.isBlank()) {
+            return refused(name, "\"" + name + "\" is empty.", "A record begins with `build:` or `engine:`, a sheet with `sheet:`.");
+        }
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' && c != '\n' && c != '\r' && c != '\t' && c != 0x1b || c == 0x7f) {
+                return refused(name, "\"" + name + "\" holds control characters; it is no text file.",
+                        "A record is plain text.");
+            }
+        }
+        LoaderOptions options = new LoaderOptions();
+        options.setNestingDepthLimit(DEEPEST * 4);
+        options.setCodePointLimit(MOST_BYTES);
+        YAMLFactory factory = YAMLFactory.builder().loaderOptions(options).build();
+        try (YAMLParser parser = factory.createParser(text)) {
+            Yaml yaml = new Yaml(name, text, parser);
+            return yaml.file();
+        } catch (TooMuch stop) {
+            return new File(Optional.empty(), List.of(stop.problem), lines(text), "");
+        } catch (JsonProcessingException broken) {
+            return new File(Optional.empty(), List.of(notYaml(name, text, broken)), lines(text), "");
+        } catch (IOException | RuntimeException broken) {
+            return refused(name, "\"" + name + "\" is no YAML that can be read.",
+                    "Check brackets, quotes and indents.");
+        }
+    }
+
+    private static List<String> lines(String text) {
+        return List.of(text.split("\r\n|\n|\r", -1));
+    }
+
+    private static File withBytes(File file, String bytes) {
+        return new File(file.tree(), file.problems(), file.lines(), bytes);
+    }
+
+    private static File refused(String name, String what, String expected) {
+        return new File(Optional.empty(), List.of(new Problem(new Where(name, 0, 0), 0, "", what, expected,
+                Optional.empty(), "")), List.of(), "");
+    }
+
+    /** SHA-256, hexadecimal. */
+    static String sha256(byte[] bytes) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
+            StringBuilder hex = new StringBuilder(64);
+            for (byte b : hash) {
+                hex.append(Character.forDigit(b >> 4 & 15, 16)).append(Character.forDigit(b & 15, 16));
+            }
+            return hex.toString();
+        } catch (NoSuchAlgorithmException never) {
+            throw new IllegalStateException("every Java has SHA-256", never);
+        }
+    }
+
+    private static Problem notYaml(String name, String text, JsonProcessingException broken) {
+        JsonLocation at = broken.getLocation();
+        int line = at == null ? 0 : Math.max(1, at.getLineNr());
+        int column = at == null ? 0 : Math.max(1, at.getColumnNr());
+        String[] lines = text.split("\r\n|\n|\r", -1);
+        String shown = line >= 1 && line <= lines.length ? lines[line - 1] : "";
+        String said = String.valueOf(broken.getOriginalMessage());
+        String what;
+        if (said.contains("Nesting Depth") || said.contains("nesting depth")) {
+            what = "The file is nested far deeper than a record ever is.";
+        } else if (said.contains("TAB")) {
+            what = "A tab stands here; YAML indents with blanks.";
+        } else if (said.contains("cannot start any token")) {
+            what = "A character stands here with which no word may begin; put the text in quotes.";
+        } else if (said.contains("expected <block end>")) {
+            what = "This line is not indented like those before it.";
+        } else if (said.contains("expected ',' or")) {
+            what = "A comma or a closing bracket is missing before this.";
+        } else if (said.contains("mapping values are not allowed")) {
+            what = "A colon too many stands in this line, or a line above is not closed.";
+        } else if (said.contains("could not find expected ':'")) {
+            what = "A colon is missing in this line or the one before it.";
+        } else if (said.contains("quoted scalar")) {
+            what = "A quote is opened and not closed.";
+        } else {
+            what = "From here on the file is no YAML.";
+        }
+        return new Problem(new Where(name, line, column), 0, shown, what,
+                "Nothing of the file could be read. Mend this place and try again.", Optional.empty(), "");
+    }
+
+    private File file() throws IOException {
+        JsonToken first = parser.nextToken();
+        if (first == null) {
+            return refused(file, "\"" + file + "\" is empty.", "A record begins with `build:` or `engine:`, a sheet with `sheet:`.");
+        }
+        if (first != JsonToken.START_OBJECT) {
+            return refused(file, "\"" + file + "\" is not a record: it has no sections.",
+                    "A record is a list of sections such as `build:`, `engine:`, `measurements:`.");
+        }
+        Node.Fields tree = fields(0);
+        if (parser.nextToken() != null) {
+            Where here = here();
+            problem(here, 0, "A second document begins here.", "A record is one document; take out the line `---`.",
+                    "What stands before it was read.");
+        }
+        return new File(Optional.of(tree), List.copyOf(problems), List.of(lines), "");
+    }
+
+    private Node node(JsonToken token, int depth) throws IOException {
+        if (depth > DEEPEST) {
+            Where here = here();
+            throw new TooMuch(new Problem(here, 0, line(here), "The file is nested far deeper than a record ever is.",
+                    "Nothing of the file could be read. Mend this place and try again.", Optional.empty(), ""));
+        }
+        if (token == JsonToken.START_OBJECT) {
+            return fields(depth);
+        }
+        Where where = here();
+        if (parser.getTypeId() != null) {
+            problem(where, 0, "YAML tags (!word) are not used in a record.", "Write the words alone.", "The value was taken as text.");
+        }
+        if (token == JsonToken.START_ARRAY) {
+            List<Node> items = new ArrayList<>();
+            for (JsonToken next = parser.nextToken(); next != JsonToken.END_ARRAY; next = parser.nextToken()) {
+                refuseAlias();
+                items.add(node(next, depth + 1));
+            }
+            return new Node.Items(List.copyOf(items), where);
+        }
+        refuseAlias();
+        return new Node.Scalar(token == JsonToken.VALUE_NULL ? "" : parser.getText().strip(), where);
+    }
+
+    private Node.Fields fields(int depth) throws IOException {
+        Where where = here();
+        List<Node.Field> fields = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        while (parser.nextToken() == JsonToken.FIELD_NAME) {
+            String key = parser.currentName().strip();
+            Where at = here();
+            JsonToken token = parser.nextToken();
+            Node value = node(token, depth + 1);
+            if (seen.add(key)) {
+                fields.add(new Node.Field(key, at, value));
+            } else {
+                problem(at, key.length(), "\"" + key + "\" stands twice in one entry.", "Keep one of the two.",
+                        "The first was read, this one was left out.");
+            }
+        }
+        return new Node.Fields(List.copyOf(fields), where);
+    }
+
+    private void refuseAlias() throws IOException {
+        if (parser.isCurrentAlias()) {
+            Where here = here();
+            throw new TooMuch(new Problem(here, 0, line(here), "YAML aliases (*name) are not used in a record.",
+                    "Write the words out where they belong. Nothing of the file was read.", Optional.empty(), ""));
+        }
+    }
+
+    private Where here() {
+        JsonLocation at = parser.currentTokenLocation();
+        return new Where(file, at.getLineNr(), at.getColumnNr());
+    }
+
+    private String line(Where where) {
+        return where.line() >= 1 && where.line() <= lines.length ? lines[where.line() - 1] : "";
+    }
+
+    private void problem(Where where, int length, String what, String expected, String rest) {
+        problems.add(new Problem(where, length, line(where), what, expected, Optional.empty(), rest));
+    }
+
+    /** Carries the one problem that ends the reading of a file. */
+    private static final class TooMuch extends RuntimeException {
+        private final transient Problem problem;
+
+        TooMuch(Problem problem) {
+            super(null, null, false, false);
+            this.problem = problem;
+        }
+    }
+}

@@ -1,0 +1,348 @@
+package leadlamp.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import leadlamp.rank.RiskLevel;
+import leadlamp.report.ReportModel.ClearItem;
+import leadlamp.report.ReportModel.Evidence;
+import leadlamp.report.ReportModel.First;
+import leadlamp.report.ReportModel.Group;
+import leadlamp.report.ReportModel.Heading;
+import leadlamp.report.ReportModel.Item;
+import leadlamp.report.ReportModel.LeftOut;
+import leadlamp.report.ReportModel.Question;
+import leadlamp.report.ReportModel.Topic;
+import leadlamp.report.ReportModel.Worked;
+import leadlamp.report.draw.Picture;
+
+/** Writes a report as one page that needs nothing beside it: no network, no script. */
+public final class HtmlWriter {
+    private static final String HURT = " <span class=\"person\">can hurt somebody</span>";
+
+    private final ReportModel model;
+    private final Page page = new Page();
+    private final Set<String> opened = new HashSet<>();
+
+    private HtmlWriter(ReportModel model) {
+        this.model = model;
+        for (First first : model.standing().first()) {
+            opened.add(first.anchor());
+        }
+    }
+
+    /** The page. */
+    public static String page(ReportModel model) {
+        HtmlWriter writer = new HtmlWriter(model);
+        writer.head();
+        writer.stands();
+        writer.found();
+        writer.cannotTell();
+        writer.accepted();
+        writer.later();
+        writer.clear();
+        writer.worked();
+        writer.leftOut();
+        writer.always();
+        return writer.page.toString();
+    }
+
+    private void head() {
+        Heading heading = model.heading();
+        page.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+                + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
+                + "style-src 'unsafe-inline'; img-src data:\">\n<title>").text(heading.name())
+                .raw(": report</title>\n<style>\n").raw(css()).raw("</style>\n</head>\n<body>\n"
+                        + "<a class=\"skip\" href=\"#main\">To the report</a>\n<header>\n"
+                        + "<p class=\"kicker\">Leadlamp: report on a build record</p>\n<h1>")
+                .text(heading.name()).raw("</h1>\n");
+        page.element("<p class=\"facts\">", "Record " + heading.file() + "; engine " + heading.sheet()
+                + (heading.sheetFile().isEmpty() ? "" : " (" + heading.sheetFile() + ")")
+                + (heading.sheetFrom().isEmpty() ? "" : ", from: " + heading.sheetFrom()), "</p>");
+        if (!heading.stage().isEmpty()) {
+            page.element("<p class=\"facts\">", "Stage: " + String.join(", ", heading.stage())
+                    + (heading.next().isEmpty() ? "" : "; next: " + String.join(" or ", heading.next())), "</p>");
+        }
+        page.raw("</header>\n<main id=\"main\">\n");
+    }
+
+    private static String css() {
+        try (InputStream in = HtmlWriter.class.getResourceAsStream("page.css")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void stands() {
+        page.raw("<section aria-labelledby=\"stands\">\n<h2 id=\"stands\">Before the next step</h2>\n"
+                + "<p class=\"standing\">").text(model.standing().sentence()).raw("</p>\n");
+        if (!model.standing().first().isEmpty()) {
+            page.raw("<ol class=\"first\">\n");
+            for (First first : model.standing().first()) {
+                page.raw("<li><a href=\"#").text(first.anchor()).raw("\">").raw(badge(first.mark())).raw(" ")
+                        .text(first.text()).raw("</a>").raw(first.person() ? HURT : "");
+                page.element("<span class=\"todo\">", first.todo(), "</span>");
+                page.raw("</li>\n");
+            }
+            page.raw("</ol>\n");
+        }
+        page.element("<p>", model.tally().text(), "</p>");
+        model.ladder().ifPresent(this::picture);
+        page.raw("</section>\n");
+    }
+
+    // --- found
+
+    private void found() {
+        page.raw("<section aria-labelledby=\"found\">\n<h2 id=\"found\">Found</h2>\n");
+        if (model.found().isEmpty()) {
+            page.raw("<p>Nothing was found. That is all that this record shows; it is no promise.</p>\n");
+        }
+        for (Item item : model.found()) {
+            item(item);
+        }
+        model.matrix().ifPresent(this::picture);
+        page.raw("</section>\n");
+    }
+
+    private void accepted() {
+        if (!model.accepted().isEmpty()) {
+            page.raw("<section aria-labelledby=\"accepted\">\n<h2 id=\"accepted\">Accepted by the builder</h2>\n");
+            for (Item item : model.accepted()) {
+                item(item);
+            }
+            page.raw("</section>\n");
+        }
+    }
+
+    private void item(Item item) {
+        page.raw("<details id=\"").text(item.anchor()).raw(opened.contains(item.anchor()) ? "\" open>" : "\">")
+                .raw("<summary>").raw(item.number() + ". ").raw(level(item.risk())).raw(" ")
+                .text(item.certainty().orElse("")).raw(item.person() ? HURT : "")
+                .raw("<strong class=\"say\">").text(item.text()).raw("</strong><span class=\"soft\">")
+                .text(item.check() + ", " + item.place()).raw("</span></summary>\n<div class=\"inside\">\n<dl>\n");
+        item.accepted().ifPresent(a -> entry("Accepted", "By " + a.who()
+                + (a.until().isEmpty() ? "" : ", until " + a.until()) + ": " + a.reason()));
+        evidence(item.evidence());
+        list("Value against limit", item.measures());
+        list("The sum", item.sums());
+        page.raw("</dl>\n");
+        for (Picture picture : item.pictures()) {
+            picture(picture);
+        }
+        page.raw("<dl>\n");
+        chain(item.chain());
+        entry("What to do", item.todo());
+        list("What else to look at", item.alsoCheck());
+        entry("By when", item.byWhen());
+        entry("Caution", item.caution());
+        list("Why this level", item.weighing());
+        for (ReportModel.Because because : item.because()) {
+            entry("Still open", because.text());
+        }
+        entry("To remember", item.teaches());
+        entry("Based on", item.basis());
+        page.raw("</dl>\n</div>\n</details>\n");
+    }
+
+    private void evidence(List<Evidence> evidence) {
+        if (!evidence.isEmpty()) {
+            page.raw("<dt>It rests on</dt>\n");
+            for (Evidence line : evidence) {
+                page.raw("<dd><span class=\"soft\">").text(line.where().toString()).raw("</span> <code>")
+                        .text(line.says()).raw("</code></dd>\n");
+            }
+        }
+    }
+
+    private void chain(List<String> chain) {
+        if (!chain.isEmpty()) {
+            page.raw("<dt>From cause to harm</dt>\n<dd><ol>");
+            for (String link : chain) {
+                page.element("<li>", link, "</li>");
+            }
+            page.raw("</ol></dd>\n");
+        }
+    }
+
+    private void entry(String label, String text) {
+        if (!text.isEmpty()) {
+            page.raw("<dt>").raw(label).raw("</dt>\n").element("<dd>", text, "</dd>");
+        }
+    }
+
+    private void list(String label, List<String> texts) {
+        if (!texts.isEmpty()) {
+            page.raw("<dt>").raw(label).raw("</dt>\n");
+            for (String text : texts) {
+                page.element("<dd>", text, "</dd>");
+            }
+        }
+    }
+
+    private void picture(Picture picture) {
+        page.raw("<p class=\"soft\">").text(picture.title()).raw("</p>\n").raw(Plain.of(picture.svg())).raw("\n");
+    }
+
+    private static String level(Optional<RiskLevel> risk) {
+        return risk.map(level -> badge(level.word())).orElse("");
+    }
+
+    /** The word itself says the level; the look only repeats it. */
+    private static String badge(String word) {
+        String look = word.indexOf(' ') < 0 ? " " + word.toLowerCase(Locale.ROOT) : "";
+        return "<span class=\"level" + look + "\">" + word + "</span>";
+    }
+
+    // --- cannot tell
+
+    private void cannotTell() {
+        if (model.groups().isEmpty()) {
+            return;
+        }
+        page.raw("<section aria-labelledby=\"open\">\n<h2 id=\"open\">Cannot tell</h2>\n"
+                + "<p>By the reading or look that would settle most.</p>\n");
+        int number = 1;
+        for (Group group : model.groups()) {
+            String anchor = "settle-" + number;
+            page.raw("<details id=\"" + anchor + (opened.contains(anchor) ? "\" open>" : "\">"))
+                    .raw("<summary>" + number + ". <strong>").text(group.todo()
+                            + (group.at().isEmpty() ? "" : ", at " + group.at()))
+                    .raw("</strong> <span class=\"soft\">settles ")
+                    .raw(Report.count(group.items().size(), "question", "questions"))
+                    .raw("</span></summary>\n<div class=\"inside\">\n<dl>\n");
+            entry("Gauge", group.gauge());
+            entry("How", group.how());
+            list("Wanted beside it", group.also());
+            page.raw("</dl>\n");
+            questions(group.asked());
+            reasons(group.items());
+            for (Item item : group.items()) {
+                for (Picture picture : item.pictures()) {
+                    picture(picture);
+                }
+            }
+            page.raw("</div>\n</details>\n");
+            number++;
+        }
+        page.raw("</section>\n");
+    }
+
+    private void questions(List<Question> questions) {
+        page.raw("<table>\n<thead><tr><th scope=\"col\">If not</th><th scope=\"col\">Question</th>"
+                + "<th scope=\"col\">Where</th></tr></thead>\n<tbody>\n");
+        for (Question question : questions) {
+            page.raw("<tr><td>").raw(level(question.risk())).raw(question.person() ? HURT : "").raw("</td><td>")
+                    .text(question.question()).raw(" <span class=\"soft\">").text(question.check())
+                    .raw("</span></td><td>").text(question.places().isEmpty() ? "engine" : question.places())
+                    .raw("</td></tr>\n");
+        }
+        page.raw("</tbody>\n</table>\n");
+    }
+
+    private void reasons(List<Item> items) {
+        page.raw("<h3>Why it cannot be told</h3>\n<ul>\n");
+        Set<String> told = new HashSet<>();
+        for (Item item : items) {
+            for (ReportModel.Because because : item.because()) {
+                if (told.add(because.text())) {
+                    page.element("<li>", because.text(), "</li>");
+                }
+            }
+        }
+        page.raw("</ul>\n");
+    }
+
+    private void later() {
+        if (model.later().isEmpty()) {
+            return;
+        }
+        page.raw("<section aria-labelledby=\"later\">\n<h2 id=\"later\">Due later</h2>\n<details><summary>")
+                .raw(Report.count(model.later().size(), "question is", "questions are"))
+                .raw(" not due yet</summary>\n<div class=\"inside\">\n<table>\n<thead><tr><th scope=\"col\">Question</th>"
+                        + "<th scope=\"col\">Where</th><th scope=\"col\">By when</th></tr></thead>\n<tbody>\n");
+        for (Item item : model.later()) {
+            page.raw("<tr><td>").text(item.question()).raw(" <span class=\"soft\">").text(item.check())
+                    .raw("</span></td><td>").text(item.place()).raw("</td><td>").text(item.byWhen())
+                    .raw("</td></tr>\n");
+        }
+        page.raw("</tbody>\n</table>\n</div>\n</details>\n</section>\n");
+    }
+
+    // --- the rest
+
+    private void clear() {
+        if (model.topics().isEmpty()) {
+            return;
+        }
+        page.raw("<section aria-labelledby=\"clear\">\n<h2 id=\"clear\">Clear</h2>\n");
+        for (Topic topic : model.topics()) {
+            page.raw("<details><summary><strong>").text(Topics.said(topic.topic())).raw("</strong>: ")
+                    .raw(topic.clear() + " clear").text(topic.closest().isEmpty() ? ""
+                            : "; closest to its limit: " + topic.closest())
+                    .raw("</summary>\n<div class=\"inside\">\n<table>\n<thead><tr><th scope=\"col\">Check</th>"
+                            + "<th scope=\"col\">Where</th><th scope=\"col\">Margin</th></tr></thead>\n<tbody>\n");
+            for (ClearItem item : topic.items()) {
+                page.raw("<tr><td>").text(item.check()).raw("</td><td>").text(item.place()).raw("</td><td>")
+                        .text(item.text()).raw("</td></tr>\n");
+            }
+            page.raw("</tbody>\n</table>\n</div>\n</details>\n");
+        }
+        page.raw("</section>\n");
+    }
+
+    private void worked() {
+        if (model.worked().isEmpty()) {
+            return;
+        }
+        page.raw("<section aria-labelledby=\"worked\">\n<h2 id=\"worked\">Worked out</h2>\n<details><summary>")
+                .raw(Report.count(model.worked().size(), "value", "values"))
+                .raw(" with their sums</summary>\n<div class=\"inside\">\n<dl>\n");
+        for (Worked worked : model.worked()) {
+            page.raw("<dt>").text(Wording.subject(worked.of(), worked.at())).raw("</dt>\n<dd>").text(worked.text())
+                    .text(worked.verdict().isEmpty() ? ", no limit" : ", " + worked.verdict() + "; limit "
+                            + (worked.least().isEmpty() ? "" : "least " + worked.least() + " ")
+                            + (worked.most().isEmpty() ? "" : "most " + worked.most() + " ") + worked.unit()
+                            + ", the " + worked.whose() + "'s")
+                    .raw("</dd>\n");
+            page.element("<dd><code>", worked.sum(), "</code></dd>");
+        }
+        page.raw("</dl>\n</div>\n</details>\n</section>\n");
+    }
+
+    private void leftOut() {
+        if (model.leftOut().isEmpty() && model.remarks().isEmpty()) {
+            return;
+        }
+        page.raw("<section aria-labelledby=\"leftout\">\n<h2 id=\"leftout\">Left out</h2>\n");
+        for (LeftOut leftOut : model.leftOut()) {
+            page.element("<pre>", String.join("\n", leftOut.block()), "</pre>");
+        }
+        for (String remark : model.remarks()) {
+            page.element("<p>", remark, "</p>");
+        }
+        page.raw("</section>\n");
+    }
+
+    private void always() {
+        page.raw("<section aria-labelledby=\"always\">\n<h2 id=\"always\">What always stands</h2>\n<ul>\n");
+        for (String caution : model.cautions()) {
+            page.element("<li>", caution, "</li>");
+        }
+        page.raw("</ul>\n<h3>What this report does not know</h3>\n<ul>\n");
+        for (String limit : model.limits()) {
+            page.element("<li>", limit, "</li>");
+        }
+        page.raw("</ul>\n</section>\n</main>\n<footer class=\"end\">\n").element("<p>", "Made from " + model.heading()
+                .file() + (model.heading().bytes().isEmpty() ? "" : ", SHA-256 " + model.heading().bytes()), "</p>")
+                .raw("</footer>\n</body>\n</html>\n");
+    }
+}

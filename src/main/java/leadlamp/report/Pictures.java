@@ -1,0 +1,194 @@
+package leadlamp.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import leadlamp.audit.Likelihood;
+import leadlamp.audit.Severity;
+import leadlamp.facts.LimitUsed;
+import leadlamp.facts.Value;
+import leadlamp.facts.Verdict;
+import leadlamp.quantity.Unit;
+import leadlamp.rank.Course;
+import leadlamp.rank.Ranked;
+import leadlamp.rank.Ranking;
+import leadlamp.rank.RiskLevel;
+import leadlamp.rank.Weight;
+import leadlamp.record.Place;
+import leadlamp.report.draw.Ladder;
+import leadlamp.report.draw.Picture;
+import leadlamp.report.draw.RiskMatrix;
+import leadlamp.report.draw.Window;
+
+/** Works out what the pictures of a report show. */
+final class Pictures {
+    /** More places than this stand no longer side by side on a page. */
+    private static final int MOST_PLACES = 24;
+
+    private Pictures() {
+    }
+
+    /** The value against its limit, with the same quantity at the other places that have this limit. */
+    static Optional<Picture> window(Verdict verdict, List<Verdict> sameQuantity) {
+        List<Verdict> shown = new ArrayList<>();
+        for (Verdict other : sameQuantity) {
+            if (sameLimit(verdict.limit(), other.limit()) && drawable(other.value())) {
+                shown.add(other);
+            }
+        }
+        if (!drawable(verdict.value())) {
+            return Optional.empty();
+        }
+        if (shown.isEmpty() || shown.size() > MOST_PLACES) {
+            shown = List.of(verdict);
+        }
+        Unit unit = verdict.value().unit();
+        List<Window.Mark> marks = new ArrayList<>();
+        List<String> said = new ArrayList<>();
+        for (Verdict one : shown) {
+            Window.Mark mark = mark(one, unit);
+            marks.add(mark);
+            said.add(mark.place() + " " + mark.text() + ", " + mark.standing().word());
+        }
+        LimitUsed limit = verdict.limit();
+        int figures = verdict.value().figures();
+        return Optional.of(new Window(verdict.of(), String.join("; ", said) + ". Limit: " + Amounts.sides(verdict) + ".",
+                List.copyOf(marks), written(limit.least(), unit), written(limit.most(), unit),
+                text(limit.least(), unit, figures), text(limit.most(), unit, figures)));
+    }
+
+    private static boolean sameLimit(LimitUsed one, LimitUsed other) {
+        return one.least().equals(other.least()) && one.most().equals(other.most());
+    }
+
+    private static boolean drawable(Value value) {
+        return value.low().isPresent() || value.high().isPresent();
+    }
+
+    private static Window.Mark mark(Verdict verdict, Unit unit) {
+        Value value = verdict.value();
+        double low = unit.fromSi(value.low().or(value::high).orElseThrow().value());
+        double high = unit.fromSi(value.high().or(value::low).orElseThrow().value());
+        double doubt = Math.max(Amounts.doubt(value.low()), Amounts.doubt(value.high())) / unit.factor();
+        Window.Standing standing = switch (Wording.standing(verdict)) {
+            case "within" -> Window.Standing.WITHIN;
+            case "undecided" -> Window.Standing.UNDECIDED;
+            default -> Window.Standing.OUTSIDE;
+        };
+        String place = verdict.at().equals(Place.ENGINE) ? "engine" : Wording.place("", verdict.at());
+        return new Window.Mark(place, low, high, doubt, Amounts.of(verdict), standing);
+    }
+
+    private static OptionalDouble written(OptionalDouble si, Unit unit) {
+        return si.isPresent() ? OptionalDouble.of(unit.fromSi(si.getAsDouble())) : si;
+    }
+
+    private static String text(OptionalDouble si, Unit unit, int figures) {
+        return si.isPresent() ? Amounts.limit(si.getAsDouble(), unit, figures) : "";
+    }
+
+    /** The findings in the risk matrix. */
+    static Optional<Picture> matrix(List<Ranked> found) {
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> severities = new ArrayList<>();
+        for (Severity severity : Severity.values()) {
+            severities.add(severity.word());
+        }
+        List<String> likelihoods = new ArrayList<>();
+        List<List<String>> cells = new ArrayList<>();
+        for (Likelihood likelihood : Likelihood.values()) {
+            if (likelihood != Likelihood.ELIMINATED) {
+                likelihoods.add(likelihood.word());
+                List<String> row = new ArrayList<>();
+                for (Severity severity : Severity.values()) {
+                    row.add(RiskLevel.of(severity, likelihood).word());
+                }
+                cells.add(row);
+            }
+        }
+        List<RiskMatrix.Mark> marks = new ArrayList<>();
+        List<String> said = new ArrayList<>();
+        for (int i = 0; i < found.size(); i++) {
+            Weight weight = found.get(i).weights().get(0);
+            marks.add(new RiskMatrix.Mark(i + 1, weight.likelihood().ordinal(), weight.severity().ordinal()));
+            said.add("finding " + (i + 1) + " is " + weight.severity().word() + " and " + weight.likelihood().word());
+        }
+        return Optional.of(new RiskMatrix("Findings in the risk matrix", String.join("; ", said) + ".", severities,
+                likelihoods, cells, List.copyOf(marks)));
+    }
+
+    /** The steps that are the last chance for something, and the next; the others are counted. */
+    static Optional<Picture> ladder(Course course, Ranking ranking) {
+        if (course.rungs().isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, int[]> chances = new TreeMap<>();
+        count(ranking.found(), chances, 0);
+        count(ranking.open(), chances, 1);
+        List<Ladder.Rung> rungs = new ArrayList<>();
+        List<String> said = new ArrayList<>();
+        int passed = 0;
+        Course.Standing among = Course.Standing.BEHIND;
+        for (Course.Rung rung : course.rungs()) {
+            int[] chance = chances.get(rung.step());
+            boolean next = rung.standing() == Course.Standing.NEXT;
+            if (chance == null && !next) {
+                if (passed > 0 && among != rung.standing()) {
+                    rungs.add(passedBy(passed, among));
+                    passed = 0;
+                }
+                among = rung.standing();
+                passed++;
+            } else {
+                if (passed > 0) {
+                    rungs.add(passedBy(passed, among));
+                    passed = 0;
+                }
+                String note = chance == null ? "" : note(chance, rung.standing());
+                rungs.add(new Ladder.Rung(rung.step(), standing(rung.standing()), note));
+                said.add(rung.step() + (next ? " (next)" : "") + (note.isEmpty() ? "" : ": " + note));
+            }
+        }
+        if (passed > 0) {
+            rungs.add(passedBy(passed, among));
+        }
+        return Optional.of(new Ladder("Steps and last chances", String.join("; ", said) + ".", List.copyOf(rungs)));
+    }
+
+    private static void count(List<Ranked> ranked, Map<String, int[]> chances, int which) {
+        for (Ranked one : ranked) {
+            if (!one.chance().step().isEmpty()) {
+                chances.computeIfAbsent(one.chance().step(), s -> new int[2])[which]++;
+            }
+        }
+    }
+
+    private static Ladder.Rung passedBy(int steps, Course.Standing standing) {
+        return new Ladder.Rung(Report.count(steps, "step", "steps")
+                + (standing == Course.Standing.BEHIND ? " behind" : " with no last chance"), standing(standing), "");
+    }
+
+    private static String note(int[] chance, Course.Standing standing) {
+        List<String> parts = new ArrayList<>();
+        if (chance[0] > 0) {
+            parts.add(Report.count(chance[0], "finding", "findings"));
+        }
+        if (chance[1] > 0) {
+            parts.add(Report.count(chance[1], "open question", "open questions"));
+        }
+        return (standing == Course.Standing.BEHIND ? "closed in: " : "last chance: ") + Wording.join(parts);
+    }
+
+    private static Ladder.Standing standing(Course.Standing standing) {
+        return switch (standing) {
+            case BEHIND -> Ladder.Standing.BEHIND;
+            case NEXT -> Ladder.Standing.NEXT;
+            case AHEAD -> Ladder.Standing.AHEAD;
+        };
+    }
+}

@@ -1,0 +1,228 @@
+package leadlamp.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import leadlamp.rank.RiskLevel;
+import leadlamp.record.Where;
+import leadlamp.report.draw.Picture;
+
+/**
+ * A report, whole: whatever a writer prints stands here, worked out. Texts are as they are read; making them harmless
+ * for a terminal or a page is the writer's part.
+ *
+ * @param heading   what was audited
+ * @param standing  what stands between this engine and its next step
+ * @param tally     how much of each
+ * @param found     what was found, worst first
+ * @param accepted  what was found and the builder lives with
+ * @param open      what cannot be told and is due now, worst first
+ * @param groups    the same, each once, under what would settle most
+ * @param later     what cannot be told and is not due yet
+ * @param clear     what is clear, by topic, check and place
+ * @param topics    the same, a line a topic
+ * @param leftOut   what the reader could not take
+ * @param remarks   what the reader of the report must know beside: an acceptance that accepts nothing
+ * @param worked    what was worked out
+ * @param matrix    the findings in the risk matrix; absent where there are none
+ * @param ladder    the steps with their last chances; absent where the steps are not known
+ * @param cautions  what always stands
+ * @param limits    what Leadlamp does not know
+ */
+public record ReportModel(Heading heading, Standing standing, Tally tally, List<Item> found, List<Item> accepted,
+        List<Item> open, List<Group> groups, List<Item> later, List<ClearItem> clear, List<Topic> topics,
+        List<LeftOut> leftOut, List<String> remarks, List<Worked> worked, Optional<Picture> matrix,
+        Optional<Picture> ladder, List<String> cautions, List<String> limits) {
+
+    /**
+     * What was audited.
+     *
+     * @param name      what the builder calls it
+     * @param file      the record
+     * @param bytes     SHA-256 of its bytes
+     * @param sheet     the engine's name
+     * @param sheetFile the engine sheet
+     * @param sheetFrom manual and page that it was copied from
+     * @param stage     the furthest steps done
+     * @param next      the step that comes next, or the steps that may
+     */
+    public record Heading(String name, String file, String bytes, String sheet, String sheetFile, String sheetFrom,
+            List<String> stage, List<String> next) {
+    }
+
+    /**
+     * What stands between this engine and its next step.
+     *
+     * @param sentence in one sentence
+     * @param first    the first things to do, in their order
+     */
+    public record Standing(String sentence, List<First> first) {
+    }
+
+    /**
+     * One of the first things to do.
+     *
+     * @param mark   risk level, or how many questions it settles
+     * @param person whether it can hurt somebody
+     * @param text   what it is
+     * @param todo   what to do about it; empty where the text says so
+     * @param anchor where the report says more
+     */
+    public record First(String mark, boolean person, String text, String todo, String anchor) {
+    }
+
+    /**
+     * How much of each.
+     *
+     * @param text the same in a line
+     */
+    public record Tally(int found, int high, int serious, int medium, int low, int person, int accepted, int open,
+            int later, int clear, int leftOut, String text) {
+    }
+
+    /**
+     * One answer that is found or cannot be told.
+     *
+     * @param anchor     its name within the report: `found-1`
+     * @param number     its number in its list
+     * @param check      id of the check
+     * @param topic      its topic
+     * @param question   what was asked
+     * @param of         the part, joint or reading asked of; may be empty
+     * @param at         the place as it is written in a record
+     * @param place      the same, said
+     * @param outcome    found or cannot tell
+     * @param ways       the ways that found; empty where it cannot be told
+     * @param risk       its level; of a question that is open, the level it would have
+     * @param weighing   how the level came about, a sentence each
+     * @param certainty  proven or inferred; absent where it cannot be told
+     * @param person     whether it can hurt somebody
+     * @param lastChance the step that closes it; absent where none does
+     * @param byWhen     the same as a sentence
+     * @param text       what is wrong, or why it cannot be told
+     * @param evidence   the lines that it rests on
+     * @param sums       the sums redone, each in one line
+     * @param measures   each value against its limit, with whose limit it is
+     * @param chain      from cause to harm
+     * @param todo       what to do
+     * @param alsoCheck  what else to check
+     * @param settleWith how to settle it at the bench
+     * @param caution    where it can hurt somebody
+     * @param teaches    what there is to learn
+     * @param basis      what it is based on
+     * @param accepted   by whom and until when the builder lives with it
+     * @param because    why it cannot be told
+     * @param pictures   its pictures
+     */
+    public record Item(String anchor, int number, String check, String topic, String question, String of, String at,
+            String place, Outcome outcome, List<String> ways, Optional<RiskLevel> risk, List<String> weighing,
+            Optional<String> certainty, boolean person, Optional<String> lastChance, String byWhen, String text,
+            List<Evidence> evidence, List<String> sums, List<String> measures, List<String> chain, String todo,
+            List<String> alsoCheck, String settleWith, String caution, String teaches, String basis,
+            Optional<Acceptance> accepted, List<Because> because, List<Picture> pictures) {
+    }
+
+    /** The three outcomes. */
+    public enum Outcome {
+        FOUND("found"), CLEAR("clear"), CANNOT_TELL("cannot tell");
+
+        private final String word;
+
+        Outcome(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    /** A line of the record or the sheet, and what it says. */
+    public record Evidence(Where where, String says) {
+    }
+
+    /** By whom, why and until when a finding is lived with. */
+    public record Acceptance(String reason, String who, String until, Where where) {
+    }
+
+    /**
+     * Why it cannot be told.
+     *
+     * @param why      the kind of gap
+     * @param need     the word that is wanted
+     * @param places   where
+     * @param readings what would settle it
+     * @param outside  probability of being outside where it was measured
+     * @param way      the way that needs it
+     * @param text     the same as a sentence
+     */
+    public record Because(String why, String need, List<String> places, List<String> readings, OptionalDouble outside,
+            String way, String text) {
+    }
+
+    /**
+     * Open questions that one thing would settle.
+     *
+     * @param todo   what to do, as an order
+     * @param at     where; empty for the engine as a whole
+     * @param gauge  the gauge that is usual for it; empty where none is
+     * @param how    how the page of the worst question says to settle it
+     * @param also   what some of them want beside it
+     * @param asked  the questions, a check a line, worst first
+     * @param items  the same, each at its place
+     */
+    public record Group(String todo, String at, String gauge, String how, List<String> also, List<Question> asked,
+            List<Item> items) {
+    }
+
+    /**
+     * One check whose question is open.
+     *
+     * @param risk   level that it would have at the worst of its places
+     * @param person whether it can hurt somebody
+     * @param places where it is open; empty for the engine as a whole
+     */
+    public record Question(String check, String question, Optional<RiskLevel> risk, boolean person, String places) {
+    }
+
+    /** One answer that is clear. The text holds its margins. */
+    public record ClearItem(String check, String topic, String of, String at, String place,
+            Optional<String> lastChance, boolean person, String text, List<Evidence> evidence) {
+    }
+
+    /**
+     * What is clear in a topic.
+     *
+     * @param topic   the topic
+     * @param clear   how many answers
+     * @param closest the value that comes closest to its limit; empty where nothing was measured
+     */
+    public record Topic(String topic, int clear, String closest, List<ClearItem> items) {
+    }
+
+    /**
+     * What the reader could not take.
+     *
+     * @param message in one line
+     * @param block   line by line, with the text of the line and what is meant underlined
+     */
+    public record LeftOut(Where where, String message, List<String> block) {
+    }
+
+    /**
+     * A value that was worked out.
+     *
+     * @param text    with doubt and unit
+     * @param low     low end in its unit, with its decimals; empty where it is open
+     * @param high    high end likewise
+     * @param doubt   expanded doubt, in its unit
+     * @param verdict within, below, above or undecided; empty where there is no limit
+     * @param least   least allowed, in its unit; empty where there is none
+     * @param most    most allowed, likewise
+     * @param whose   whose limit it is: sheet, supplier or trade
+     * @param basis   where the limit comes from
+     */
+    public record Worked(String of, String at, String text, String low, String high, String doubt, String unit,
+            String sum, String verdict, String least, String most, String whose, String basis) {
+    }
+}

@@ -1,0 +1,116 @@
+package leadlamp.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import leadlamp.audit.Check;
+import leadlamp.audit.Finding;
+import leadlamp.facts.Fact;
+import leadlamp.facts.Verdict;
+
+/**
+ * Fills the sentence of a way: `{place}`, `{of}`, what the rule binds, and of its verdicts `{value}`, `{limit}` and
+ * `{gauge}`, each with ` of QUANTITY` where the rule matches more than one.
+ */
+public final class Sentences {
+    private Sentences() {
+    }
+
+    /** The sentence of this finding. */
+    public static String of(Check check, Finding finding) {
+        return fill(check.way(finding.way()).found(), check.askedOf(), finding);
+    }
+
+    static String fill(String sentence, String group, Finding finding) {
+        StringBuilder out = new StringBuilder(sentence.length() + 32);
+        int from = 0;
+        int open = sentence.indexOf('{');
+        while (open >= 0) {
+            int close = sentence.indexOf('}', open);
+            if (close < 0) {
+                break;
+            }
+            out.append(sentence, from, open);
+            String name = sentence.substring(open + 1, close).strip();
+            Optional<String> said = said(name, group, finding);
+            // A name that nothing binds stays as it was written: a test holds that no page has one.
+            append(out, said.orElse("{" + name + "}"), name.equals("place"));
+            from = close + 1;
+            open = sentence.indexOf('{', from);
+        }
+        return out.append(sentence, from, sentence.length()).toString();
+    }
+
+    /** The names that a sentence asks for, in their order. */
+    public static List<String> names(String sentence) {
+        List<String> names = new ArrayList<>();
+        int open = sentence.indexOf('{');
+        while (open >= 0) {
+            int close = sentence.indexOf('}', open);
+            if (close < 0) {
+                break;
+            }
+            names.add(sentence.substring(open + 1, close).strip());
+            open = sentence.indexOf('{', close);
+        }
+        return names;
+    }
+
+    /** `cylinder {place}` is written by some; the word is not said twice. */
+    private static void append(StringBuilder out, String said, boolean place) {
+        int blank = said.indexOf(' ');
+        if (place && blank > 0) {
+            String first = said.substring(0, blank + 1);
+            if (endsWith(out, first)) {
+                out.append(said, blank + 1, said.length());
+                return;
+            }
+        }
+        out.append(said);
+    }
+
+    private static boolean endsWith(StringBuilder out, String word) {
+        int start = out.length() - word.length();
+        return start >= 0 && (start == 0 || !Character.isLetter(out.charAt(start - 1)))
+                && out.substring(start).equalsIgnoreCase(word);
+    }
+
+    private static Optional<String> said(String name, String group, Finding finding) {
+        Map<String, String> bound = finding.bound();
+        if (bound.containsKey(name)) {
+            return Optional.of(bound.get(name));
+        }
+        switch (name) {
+            case "place":
+                return Optional.of(Wording.place(group, finding.ask().at()));
+            case "of":
+                return Optional.of(finding.ask().of());
+            default:
+                int split = name.indexOf(" of ");
+                String what = split < 0 ? name : name.substring(0, split);
+                return verdict(finding, split < 0 ? "" : name.substring(split + 4).strip())
+                        .flatMap(v -> of(what, v));
+        }
+    }
+
+    private static Optional<String> of(String what, Verdict verdict) {
+        return switch (what) {
+            case "value" -> Optional.of(Amounts.of(verdict));
+            case "limit" -> Optional.of(Amounts.side(verdict) + Wording.whoseShort(verdict.limit()));
+            case "gauge" -> Optional.of(verdict.value().gauge().isEmpty() ? "no named gauge"
+                    : verdict.value().gauge());
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Verdict> verdict(Finding finding, String quantity) {
+        for (Fact fact : finding.evidence()) {
+            if (fact instanceof Verdict verdict
+                    && (quantity.isEmpty() || verdict.of().equals(quantity) || verdict.kind().equals(quantity))) {
+                return Optional.of(verdict);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,247 @@
+package leadlamp.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadlamp.rank.RiskLevel;
+import leadlamp.report.ReportModel.Evidence;
+import leadlamp.report.ReportModel.First;
+import leadlamp.report.ReportModel.Group;
+import leadlamp.report.ReportModel.Item;
+import leadlamp.report.ReportModel.LeftOut;
+import leadlamp.report.ReportModel.Question;
+import leadlamp.report.ReportModel.Topic;
+
+/** Writes a report for a terminal. What matters most stands last, for that is what a terminal shows. */
+public final class TerminalWriter {
+    private static final int LABEL = 10;
+    private static final int INDENT = 4;
+    /** So many questions of a list that is not due are named; the rest are counted. */
+    private static final int LATER = 3;
+
+    private final ReportModel model;
+    private final Sheet out;
+
+    private TerminalWriter(ReportModel model, int width, boolean colour) {
+        this.model = model;
+        this.out = new Sheet(width, colour);
+    }
+
+    /** The whole report. */
+    public static String full(ReportModel model, int width, boolean colour) {
+        TerminalWriter writer = new TerminalWriter(model, width, colour);
+        writer.heading();
+        writer.found("Found", model.found());
+        writer.cannotTell();
+        writer.found("Accepted by the builder", model.accepted());
+        writer.later();
+        writer.clear();
+        writer.leftOut();
+        writer.always();
+        writer.last();
+        return writer.out.toString();
+    }
+
+    /** One line a finding, one a thing to settle, and how much there is of each. */
+    public static String brief(ReportModel model, int width, boolean colour) {
+        TerminalWriter writer = new TerminalWriter(model, width, colour);
+        for (Item item : model.found()) {
+            writer.line(item, "");
+        }
+        for (Item item : model.accepted()) {
+            writer.line(item, "accepted, ");
+        }
+        for (Group group : model.groups()) {
+            writer.out.cut("Cannot tell  " + order(group) + " (" + Report.count(group.items().size(), "question",
+                    "questions") + ")");
+        }
+        for (LeftOut leftOut : model.leftOut()) {
+            writer.out.cut("Left out  " + leftOut.where() + ": " + leftOut.message());
+        }
+        writer.out.wrap("", 0, model.heading().name() + ": " + model.tally().text());
+        return writer.out.toString();
+    }
+
+    private void line(Item item, String mark) {
+        String where = item.evidence().isEmpty() ? "" : "  (" + item.evidence().get(0).where() + ")";
+        out.cut(level(item.risk()) + "  " + mark + (item.person() ? "can hurt somebody, " : "") + item.check() + ", "
+                + item.place() + ": " + item.text() + where);
+    }
+
+    private static String level(Optional<RiskLevel> risk) {
+        return risk.map(RiskLevel::word).orElse("Not ranked");
+    }
+
+    private void heading() {
+        ReportModel.Heading heading = model.heading();
+        out.strong(heading.name());
+        out.wrap("", 0, "Record " + heading.file() + (heading.sheet().isEmpty() ? "" : ", engine " + heading.sheet())
+                + (heading.sheetFile().isEmpty() ? "" : " (" + heading.sheetFile() + ")") + ".");
+        if (!heading.stage().isEmpty()) {
+            out.wrap("", 0, "Stage: " + String.join(", ", heading.stage()) + "."
+                    + (heading.next().isEmpty() ? "" : " Next: " + String.join(" or ", heading.next()) + "."));
+        }
+        out.blank();
+        out.wrap("", 0, model.standing().sentence());
+    }
+
+    // --- found
+
+    private void found(String title, List<Item> items) {
+        if (items.isEmpty()) {
+            if (title.equals("Found")) {
+                out.title(title);
+                out.wrap("  ", 2, "Nothing was found. That is all that this record shows; it is no promise.");
+            }
+            return;
+        }
+        out.title(title);
+        for (Item item : items) {
+            out.blank();
+            finding(item);
+        }
+    }
+
+    private void finding(Item item) {
+        String number = item.number() + ".";
+        out.level(pad(number, INDENT), item.risk().orElse(RiskLevel.LOW), item.certainty().map(c -> ", " + c).orElse("")
+                + (item.person() ? ", CAN HURT SOMEBODY" : "") + "  " + item.check() + ", " + item.place());
+        out.wrap(" ".repeat(INDENT), INDENT, item.text());
+        item.accepted().ifPresent(a -> labelled("Accepted", "by " + a.who()
+                + (a.until().isEmpty() ? "" : " until " + a.until()) + ": " + a.reason()));
+        for (Evidence evidence : item.evidence()) {
+            labelled("Line", evidence.where() + "  " + evidence.says());
+        }
+        for (String measure : item.measures()) {
+            labelled("Measure", measure);
+        }
+        for (String sum : item.sums()) {
+            labelled("Sum", sum);
+        }
+        labelled("Why", String.join(" > ", item.chain()));
+        labelled("Do", item.todo());
+        labelled("Also look", String.join("; ", item.alsoCheck()));
+        labelled("By when", item.byWhen());
+        labelled("Caution", item.caution());
+        labelled("Weight", String.join(" ", item.weighing()));
+        labelled("Basis", item.basis());
+        for (ReportModel.Because because : item.because()) {
+            labelled("Open", because.text() + ".");
+        }
+    }
+
+    private void labelled(String label, String text) {
+        if (!text.isEmpty()) {
+            out.wrap(" ".repeat(INDENT) + pad(label, LABEL), INDENT + LABEL, text);
+        }
+    }
+
+    // --- cannot tell
+
+    private void cannotTell() {
+        if (model.groups().isEmpty()) {
+            return;
+        }
+        out.title("Cannot tell");
+        int number = 1;
+        for (Group group : model.groups()) {
+            out.blank();
+            out.wrap(pad(number++ + ".", INDENT), INDENT, order(group) + ".");
+            labelled("Gauge", group.gauge());
+            labelled("How", group.how());
+            if (!group.also().isEmpty()) {
+                labelled("Also", String.join("; ", group.also()));
+            }
+            for (Question question : group.asked()) {
+                labelled("Settles", question.question() + " (" + question.check()
+                        + (question.places().isEmpty() ? "" : ", " + question.places()) + "; "
+                        + question.risk().map(r -> r.word() + " if not").orElse("not ranked")
+                        + (question.person() ? "; CAN HURT SOMEBODY" : "") + ")");
+            }
+            reasons(group);
+        }
+    }
+
+    /** The reason of each is told once, however many questions have it. */
+    private void reasons(Group group) {
+        List<String> told = new ArrayList<>();
+        for (Item item : group.items()) {
+            for (ReportModel.Because because : item.because()) {
+                if (because.outside().isPresent() && !told.contains(because.text())) {
+                    told.add(because.text());
+                    labelled("Because", because.text() + ".");
+                }
+            }
+        }
+    }
+
+    private static String order(Group group) {
+        return group.todo() + (group.at().isEmpty() ? "" : ", at " + group.at());
+    }
+
+    private void later() {
+        if (model.later().isEmpty()) {
+            return;
+        }
+        out.title("Due later");
+        List<String> named = new ArrayList<>();
+        for (Item item : model.later()) {
+            if (!named.contains(item.check()) && named.size() < LATER) {
+                named.add(item.check());
+            }
+        }
+        out.wrap("  ", 2, Report.count(model.later().size(), "question is", "questions are")
+                + " not due yet; the worst of them: " + Wording.join(named) + ".");
+    }
+
+    // --- the rest
+
+    private void clear() {
+        if (model.topics().isEmpty()) {
+            return;
+        }
+        out.title("Clear");
+        for (Topic topic : model.topics()) {
+            out.wrap("  " + pad(Topics.said(topic.topic()), 18), 20, topic.clear() + " clear"
+                    + (topic.closest().isEmpty() ? "" : "; closest to its limit: " + topic.closest()));
+        }
+    }
+
+    private void leftOut() {
+        if (model.leftOut().isEmpty() && model.remarks().isEmpty()) {
+            return;
+        }
+        out.title("Left out");
+        for (LeftOut leftOut : model.leftOut()) {
+            out.blank();
+            for (String line : leftOut.block()) {
+                out.verbatim(line);
+            }
+        }
+        for (String remark : model.remarks()) {
+            out.blank();
+            out.wrap("  ", 2, remark);
+        }
+    }
+
+    private void always() {
+        out.title("Always");
+        for (String caution : model.cautions()) {
+            out.wrap("  - ", 4, caution);
+        }
+    }
+
+    private void last() {
+        out.title("In short");
+        out.wrap("  ", 2, model.tally().text());
+        out.wrap("  ", 2, model.standing().sentence());
+        if (!model.standing().first().isEmpty()) {
+            First first = model.standing().first().get(0);
+            out.wrap("  First: ", 9, first.text() + (first.todo().isEmpty() ? "" : " " + first.todo()));
+        }
+    }
+
+    private static String pad(String text, int width) {
+        return text.length() < width ? text + " ".repeat(width - text.length()) : text + " ";
+    }
+}

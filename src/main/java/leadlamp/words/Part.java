@@ -1,0 +1,18 @@
+package leadlamp.words;
+
+import java.util.List;
+
+/**
+ * A part of an engine.
+ *
+ * @param system topic it belongs to
+ * @param group  where it lives in sets: `engine`, `each cylinder`
+ * @param strip  level that reaches it, 0 to 4
+ * @param kinds  the kind, its kind, and so on; empty where it has none
+ */
+public record Part(String name, String gloss, String system, String group, int strip, List<String> kinds) {
+    /** The kind that a fact carries: the outermost one, its own name where it has none. */
+    public String kind() {
+        return kinds.isEmpty() ? name : kinds.get(kinds.size() - 1);
+    }
+}
