@@ -30,6 +30,8 @@ import leadlamp.words.Vocabulary;
  * run over parts, readings or entries of the record have a subject at each place as well.
  */
 final class Groups {
+    private static final String OF_A_KIND = "of a kind: ";
+
     private final Vocabulary words;
     private final EngineSheet.Layout layout;
     private final Build build;
@@ -48,20 +50,36 @@ final class Groups {
     record Spot(String of, String at) {
     }
 
-    /**
-     * A group in this build.
-     *
-     * @param spots   who is in it, in the order of sheet and record
-     * @param settled whether sheet or record settle it; else there may be more
-     */
-    record Members(List<Spot> spots, boolean settled) {
-        List<String> places() {
-            List<String> places = new ArrayList<>(spots.size());
+    /** A group in this build. */
+    static final class Members {
+        private final List<Spot> spots;
+        private final boolean settled;
+        private final List<String> places;
+
+        Members(List<Spot> spots, boolean settled) {
+            this.spots = spots;
+            this.settled = settled;
+            Set<String> all = new LinkedHashSet<>();
             for (Spot spot : spots) {
-                if (!places.contains(spot.at())) {
-                    places.add(spot.at());
+                if (!Untold.is(spot.at())) {
+                    all.add(spot.at());
                 }
             }
+            this.places = List.copyOf(all);
+        }
+
+        /** Who is in it, in the order of sheet and record. */
+        List<Spot> spots() {
+            return spots;
+        }
+
+        /** Whether sheet or record settle it; else there may be more. */
+        boolean settled() {
+            return settled;
+        }
+
+        /** Its places, those left out of which it is not told which they are. */
+        List<String> places() {
             return places;
         }
     }
@@ -83,6 +101,11 @@ final class Groups {
         return members;
     }
 
+    /** The places of one part, where the sheet gives them. */
+    Optional<List<String>> places(Part part) {
+        return layout.places(part);
+    }
+
     private Members find(String group) {
         if (group.equals(Place.ENGINE)) {
             return new Members(List.of(new Spot("", Place.ENGINE)), true);
@@ -94,17 +117,9 @@ final class Groups {
         Optional<List<String>> given = layout.places(group);
         Set<String> places = new LinkedHashSet<>(given.orElse(List.of()));
         Set<String> more = new TreeSet<>(Natural::compare);
-        for (String place : named().getOrDefault(group, Set.of())) {
-            if (Untold.is(place) || !related(place, places)) {
-                more.add(place);
-            }
-        }
+        take(group, named().getOrDefault(group, Set.of()), places, more);
         if (given.isEmpty()) {
-            for (String place : named().getOrDefault("of a kind: " + group, Set.of())) {
-                if (Untold.is(place) || !related(place, more)) {
-                    more.add(place);
-                }
-            }
+            take(group, named().getOrDefault(OF_A_KIND + group, Set.of()), more, more);
         }
         places.addAll(more);
         List<Spot> spots = new ArrayList<>(places.size());
@@ -115,6 +130,24 @@ final class Groups {
                     : new Spot("", place));
         }
         return new Members(List.copyOf(spots), given.isPresent());
+    }
+
+    /** Takes the places that the record names and that are not of the known ones already, cut to the form of the group. */
+    private void take(String group, Set<String> named, Set<String> known, Set<String> into) {
+        List<String> more = new ArrayList<>();
+        for (String place : named) {
+            if (!known.contains(place)) {
+                if (Untold.is(place)) {
+                    more.add(place);
+                } else if (!related(place, known)) {
+                    String cut = form(group).cut(place);
+                    if (!cut.equals(Place.ENGINE)) {
+                        more.add(cut);
+                    }
+                }
+            }
+        }
+        into.addAll(more);
     }
 
     private static boolean related(String place, Collection<String> places) {
@@ -139,7 +172,7 @@ final class Groups {
                 for (int i = 0; i < groups.size(); i++) {
                     String group = groups.get(i);
                     if (!group.equals(Place.ENGINE)) {
-                        name(names, i == 0 ? group : "of a kind: " + group, group, fact.at());
+                        name(names, i == 0 ? group : OF_A_KIND + group, fact.at());
                     }
                 }
                 if (of.equals("joint") || of.startsWith("joint ")) {
@@ -147,9 +180,9 @@ final class Groups {
                 }
                 if (fact instanceof Stated said && said.of().equals("cam gear") && said.what().equals("form")) {
                     if (said.says().equals("adjustable")) {
-                        name(names, "each adjustable cam gear", "each adjustable cam gear", fact.at());
+                        name(names, "each adjustable cam gear", fact.at());
                     } else if (said.says().equals("phaser")) {
-                        name(names, "each cam phaser", "each cam phaser", fact.at());
+                        name(names, "each cam phaser", fact.at());
                     }
                 }
             }
@@ -158,20 +191,13 @@ final class Groups {
         return named;
     }
 
-    private void name(Map<String, Set<String>> names, String under, String group, String at) {
+    private static void name(Map<String, Set<String>> names, String under, String at) {
         Set<String> places = names.get(under);
         if (places == null) {
             places = new LinkedHashSet<>();
             names.put(under, places);
         }
-        if (Untold.is(at)) {
-            places.add(at);
-        } else {
-            String cut = form(group).cut(at);
-            if (!cut.equals(Place.ENGINE)) {
-                places.add(cut);
-            }
-        }
+        places.add(at);
     }
 
     private PlaceForm form(String group) {
@@ -184,26 +210,36 @@ final class Groups {
     }
 
     private void joint(Map<String, Set<String>> names, Fact fact) {
-        name(names, "each joint", "each joint", fact.at());
+        name(names, "each joint", fact.at());
         String what = fact instanceof Stated said ? said.what() : fact instanceof Value value ? value.of() : "";
         String says = fact instanceof Stated said ? said.says() : "";
         switch (what) {
             case "joint torque", "torque said", "meant" ->
-                    name(names, "each joint with a torque", "each joint with a torque", fact.at());
-            case "stages", "sequence" -> name(names, "each joint with stages", "each joint with stages", fact.at());
+                    name(names, "each joint with a torque", fact.at());
+            case "stages", "sequence" -> name(names, "each joint with stages", fact.at());
             case "joint angle" -> {
-                name(names, "each joint with stages", "each joint with stages", fact.at());
-                name(names, "each joint with an angle", "each joint with an angle", fact.at());
+                name(names, "each joint with stages", fact.at());
+                name(names, "each joint with an angle", fact.at());
             }
             case "thread-locker" -> {
                 if (!says.equals("none")) {
-                    name(names, "each joint with thread-locker", "each joint with thread-locker", fact.at());
+                    name(names, "each joint with thread-locker", fact.at());
                 }
             }
-            case "lengths" -> name(names, "each joint with several lengths", "each joint with several lengths", fact.at());
+            case "lengths" -> name(names, "each joint with several lengths", fact.at());
             default -> {
             }
         }
+    }
+
+    /** The joint that a place is, or belongs to: `head to block 7` to `head to block`. */
+    private String joint(String at) {
+        for (String joint : layout.places("each joint").orElse(List.of())) {
+            if (Place.covers(joint, at)) {
+                return joint;
+            }
+        }
+        return form("each joint").cut(at);
     }
 
     /** The group that a part or reading lives in; after it those of its kinds. */
@@ -249,12 +285,12 @@ final class Groups {
 
     /** Groups that run over what is written in the record; empty for all others. */
     private Optional<List<Spot>> ofTheRecord(String group) {
-        Map<Spot, Boolean> spots = new LinkedHashMap<>();
+        Map<String, Spot> spots = new LinkedHashMap<>();
         switch (group) {
             case "each reading" -> {
                 for (Fact fact : facts) {
                     if (fact instanceof Value value && !value.derived() && !marked(value.of()) && !Untold.is(value.at())) {
-                        spots.put(new Spot(value.of(), cut(value)), true);
+                        put(spots, value.of(), cut(value));
                     }
                 }
             }
@@ -262,31 +298,31 @@ final class Groups {
             case "each fit" -> {
                 for (Fact fact : facts) {
                     if (fact instanceof Value value && value.derived() && !Untold.is(value.at()) && fit(value.of())) {
-                        spots.put(new Spot(value.of(), value.at()), true);
+                        put(spots, value.of(), value.at());
                     }
                 }
             }
             case "each gauge" -> {
                 for (String gauge : build.gauges().keySet()) {
-                    spots.put(new Spot("", gauge), true);
+                    put(spots, "", gauge);
                 }
             }
             case "each joint entry" -> {
                 for (Fact fact : facts) {
                     String of = subject(fact);
                     if ((of.equals("joint") || of.startsWith("joint torque")) && !fact.at().equals(Place.ENGINE)) {
-                        spots.put(new Spot("", form("each joint").cut(fact.at())), true);
+                        put(spots, "", joint(fact.at()));
                     }
                 }
             }
             case "each observation" -> {
                 for (Fact fact : facts) {
                     if (fact instanceof Seen seen) {
-                        spots.put(new Spot(seen.of() + " " + seen.sign(), seen.at()), true);
+                        put(spots, seen.of() + " " + seen.sign(), seen.at());
                     }
                 }
             }
-            case "each accepted entry" -> build.accepted().forEach(a -> spots.put(new Spot(a.check(), a.at()), true));
+            case "each accepted entry" -> build.accepted().forEach(a -> put(spots, a.check(), a.at()));
             case "each protection" -> protections(spots);
             case "each kept part", "each new part", "each deleted part", "each part with a date", "each machined part",
                     "each coated part", "each washed part", "each step" -> {
@@ -300,10 +336,14 @@ final class Groups {
                 return Optional.empty();
             }
         }
-        return Optional.of(List.copyOf(spots.keySet()));
+        return Optional.of(List.copyOf(spots.values()));
     }
 
-    private void stated(String group, Stated said, Map<Spot, Boolean> spots) {
+    private static void put(Map<String, Spot> spots, String of, String at) {
+        spots.putIfAbsent(of + " at " + at, new Spot(of, at));
+    }
+
+    private void stated(String group, Stated said, Map<String, Spot> spots) {
         boolean came = said.of().endsWith(FactsOf.AS_FOUND);
         boolean state = said.what().equals("state") && !came;
         String says = said.says();
@@ -316,22 +356,22 @@ final class Groups {
             default -> false;
         };
         if (in) {
-            spots.put(new Spot(said.of(), said.at()), true);
+            put(spots, said.of(), said.at());
         } else if (group.equals("each step") && said.of().equals("steps")) {
-            spots.put(new Spot(said.what(), said.at()), true);
+            put(spots, said.what(), said.at());
         } else if (group.equals("each washed part") && said.of().equals("steps") && said.what().equals("parts washed")
                 && !said.at().equals(Place.ENGINE)) {
-            spots.put(new Spot(said.at(), Place.ENGINE), true);
+            put(spots, said.at(), Place.ENGINE);
         } else if (said.of().equals("machining") && words.part(said.what()).isPresent()) {
             boolean coated = says.equals("paint") || says.equals("powder coat") || says.equals("plate")
                     || says.equals("blast");
             if (group.equals("each machined part") && !says.equals("none") || group.equals("each coated part") && coated) {
-                spots.put(new Spot(said.what(), said.at()), true);
+                put(spots, said.what(), said.at());
             }
         }
     }
 
-    private void setsOfReadings(Map<Spot, Boolean> spots) {
+    private void setsOfReadings(Map<String, Spot> spots) {
         Map<String, Set<String>> places = new LinkedHashMap<>();
         for (Fact fact : facts) {
             if (fact instanceof Value value && !value.derived() && value.plain() && !marked(value.of())
@@ -341,18 +381,18 @@ final class Groups {
         }
         for (Map.Entry<String, Set<String>> each : places.entrySet()) {
             if (each.getValue().size() > 2) {
-                spots.put(new Spot(each.getKey(), Place.ENGINE), true);
+                put(spots, each.getKey(), Place.ENGINE);
             }
         }
     }
 
-    private void protections(Map<Spot, Boolean> spots) {
+    private void protections(Map<String, Spot> spots) {
         Set<String> names = words.property("protection", "names").map(Property::values).map(Map::keySet).orElse(Set.of());
         for (Fact fact : facts) {
             String what = fact instanceof Stated said && said.of().equals("protection") ? said.what()
                     : fact instanceof OnSheet line && line.of().equals("protection") ? line.what() : "";
             if (names.contains(what)) {
-                spots.put(new Spot(what, Place.ENGINE), true);
+                put(spots, what, Place.ENGINE);
             }
         }
     }

@@ -3,7 +3,6 @@ package leadlamp.audit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +39,7 @@ final class Needs {
     private final Vocabulary words;
     private final Map<String, List<Missing>> missing = new HashMap<>();
     private final Map<String, Optional<Need>> taken;
+    private final Map<String, Map<String, List<String>>> wanted = new HashMap<>();
 
     /**
      * Why a need is not met at one place.
@@ -49,6 +49,11 @@ final class Needs {
     record Lack(Gap.Why why, List<String> readings, OptionalDouble outside, String chief) {
         static Lack of(Gap.Why why, String reading) {
             return new Lack(why, List.of(reading), OptionalDouble.empty(), "");
+        }
+
+        /** Whether another place lacks the same, so that both can be told together. */
+        boolean alike(Lack other) {
+            return why == other.why && readings.equals(other.readings) && outside.isEmpty() && other.outside.isEmpty();
         }
     }
 
@@ -62,8 +67,33 @@ final class Needs {
 
     /** What met the needs of an answer. */
     static final class Met {
-        final Set<Fact> grounds = new LinkedHashSet<>();
-        final Set<Verdict> margins = new LinkedHashSet<>();
+        private final List<Fact> grounds = new ArrayList<>();
+        private final List<Verdict> margins = new ArrayList<>();
+
+        List<Fact> grounds() {
+            return grounds;
+        }
+
+        List<Verdict> margins() {
+            return margins;
+        }
+
+        private void ground(Fact fact) {
+            once(grounds, fact);
+        }
+
+        private void margin(Verdict verdict) {
+            once(margins, verdict);
+        }
+
+        private static <T> void once(List<T> all, T one) {
+            for (T known : all) {
+                if (known == one) {
+                    return;
+                }
+            }
+            all.add(one);
+        }
     }
 
     /**
@@ -120,24 +150,21 @@ final class Needs {
     }
 
     private List<Unmet> unmet(Need need, Ask ask, List<String> quoted, Sides sides, Sides all, Met met) {
-        Map<Lack, List<String>> lacks = new LinkedHashMap<>();
+        List<Unmet> unmet = List.of();
         for (String place : wanted(need, ask.at(), quoted)) {
-            Lack lack = lack(need, place, ask.at(), sides, all, met);
+            Lack lack = lack(need, place, sides, all, met);
             if (lack != null) {
-                List<String> places = lacks.get(lack);
-                if (places == null) {
-                    places = new ArrayList<>();
-                    lacks.put(lack, places);
+                unmet = unmet.isEmpty() ? new ArrayList<>() : unmet;
+                Unmet same = null;
+                for (Unmet one : unmet) {
+                    same = one.lack().alike(lack) ? one : same;
                 }
-                places.add(place);
+                if (same == null) {
+                    same = new Unmet(need, lack, new ArrayList<>());
+                    unmet.add(same);
+                }
+                same.places().add(place);
             }
-        }
-        if (lacks.isEmpty()) {
-            return List.of();
-        }
-        List<Unmet> unmet = new ArrayList<>(lacks.size());
-        for (Map.Entry<Lack, List<String>> each : lacks.entrySet()) {
-            unmet.add(new Unmet(need, each.getKey(), List.copyOf(each.getValue())));
         }
         return unmet;
     }
@@ -150,17 +177,22 @@ final class Needs {
         if (need.kind() == Need.Kind.STEP || need.kind() == Need.Kind.CONDITION || need.group().isEmpty()) {
             return List.of(asked);
         }
+        Map<String, List<String>> byPlace = wanted.get(need.word());
+        if (byPlace == null) {
+            byPlace = new HashMap<>();
+            wanted.put(need.word(), byPlace);
+        }
+        List<String> places = byPlace.get(asked);
+        if (places == null) {
+            places = find(need, asked);
+            byPlace.put(asked, places);
+        }
+        return places;
+    }
+
+    private List<String> find(Need need, String asked) {
         Groups.Members members = groups.of(need.group());
-        List<String> places = members.places();
-        if (places.contains(need.of())) {
-            places = List.of(need.of());
-        }
-        List<String> told = new ArrayList<>(places.size());
-        for (String place : places) {
-            if (!Untold.is(place)) {
-                told.add(place);
-            }
-        }
+        List<String> told = own(need, members.places());
         if (told.isEmpty()) {
             return members.settled() ? List.of() : List.of(asked);
         }
@@ -177,6 +209,25 @@ final class Needs {
             }
         }
         return related.isEmpty() ? told : related;
+    }
+
+    /** Where a group holds several parts by their names (seals, sensors), a need on one of them is wanted at its own. */
+    private List<String> own(Need need, List<String> places) {
+        if (places.contains(need.subject())) {
+            return List.of(need.subject());
+        }
+        Optional<Part> part = need.kind() == Need.Kind.READING ? words.quantity(need.of()).flatMap(q -> words.part(q.of()))
+                : words.part(need.subject());
+        if (part.isEmpty() || !part.get().group().equals(need.group())) {
+            return places;
+        }
+        Optional<List<String>> own = groups.places(part.get());
+        if (own.isEmpty() || own.get().size() == places.size()) {
+            return places;
+        }
+        List<String> kept = new ArrayList<>(places);
+        kept.retainAll(own.get());
+        return kept.isEmpty() ? places : kept;
     }
 
     /** Asked of one place that is not told which: what stands there itself, else what stands at all that it may be. */
@@ -200,7 +251,7 @@ final class Needs {
     }
 
     /** Why the need is not met there; null where it is. */
-    private Lack lack(Need need, String place, String asked, Sides sides, Sides all, Met met) {
+    private Lack lack(Need need, String place, Sides sides, Sides all, Met met) {
         return switch (need.kind()) {
             case READING -> reading(need, place, sides, all, met);
             case WORD -> word(need, place, met);
@@ -231,7 +282,7 @@ final class Needs {
         }
         Lack lack = sides.verdict() ? verdict(need, place, sides, all, met) : null;
         if (lack == null) {
-            met.grounds.addAll(own);
+            own.forEach(met::ground);
         }
         return lack;
     }
@@ -278,7 +329,7 @@ final class Needs {
             return Lack.of(Gap.Why.NO_LIMIT, need.word());
         }
         if (lack == null) {
-            met.margins.addAll(verdicts);
+            verdicts.forEach(met::margin);
         }
         return lack;
     }
@@ -384,18 +435,26 @@ final class Needs {
                 || quantity.get().from().isEmpty() && !missing.containsKey(need.of())) {
             return null;
         }
+        Set<String> readings = lackingAt(need.of(), place);
+        if (readings.isEmpty()) {
+            behind(need.of(), readings, 0);
+        }
+        return readings.isEmpty() ? null : behind(need, readings, place, depth);
+    }
+
+    /** What a sum lacks at a place. */
+    private Set<String> lackingAt(String name, String place) {
         Set<String> readings = new LinkedHashSet<>();
-        for (Missing lacking : missing.getOrDefault(need.of(), List.of())) {
+        for (Missing lacking : missing.getOrDefault(name, List.of())) {
             if (Place.related(lacking.at(), place)) {
                 readings.addAll(lacking.readings());
             }
         }
-        if (readings.isEmpty()) {
-            behind(need.of(), readings, 0);
-        }
-        if (readings.isEmpty()) {
-            return null;
-        }
+        return readings;
+    }
+
+    /** By the readings that are lacking: the first of them for which the record gives a reason gives it. */
+    private Lack behind(Need need, Set<String> readings, String place, int depth) {
         Gap.Why why = null;
         boolean sheet = true;
         for (String reading : readings) {
@@ -441,7 +500,7 @@ final class Needs {
                 } else if (said.says().equals("unknown")) {
                     unknown = true;
                 } else if (says(need, said)) {
-                    met.grounds.add(said);
+                    met.ground(said);
                     there = true;
                 }
             }
@@ -454,7 +513,9 @@ final class Needs {
                 && stands(need.of() + FactsOf.AS_FOUND + " " + need.what(), place)) {
             why = Gap.Why.AS_FOUND_ONLY;
         }
-        return Lack.of(why == null ? Gap.Why.NOT_RECORDED : why, need.word());
+        Set<String> readings = why == null ? lackingAt(need.word(), place) : Set.of();
+        return readings.isEmpty() ? Lack.of(why == null ? Gap.Why.NOT_RECORDED : why, need.word())
+                : behind(need, readings, place, 0);
     }
 
     private boolean stands(String word, String place) {
@@ -480,7 +541,7 @@ final class Needs {
             if (words.sign(sign).isPresent()) {
                 for (Fact fact : recorded.of(need.of() + " " + sign)) {
                     if (fact instanceof NotSeen && stands(fact, place)) {
-                        met.grounds.add(fact);
+                        met.ground(fact);
                         return true;
                     }
                 }
@@ -507,7 +568,7 @@ final class Needs {
                 case "next", "planned", "left out" -> {
                 }
                 default -> {
-                    met.grounds.add(said);
+                    met.ground(said);
                     return null;
                 }
             }
@@ -533,7 +594,7 @@ final class Needs {
             if (fact instanceof Seen seen && !seen.told().isEmpty()) {
                 told = true;
             } else {
-                met.grounds.add(fact);
+                met.ground(fact);
                 looked = true;
             }
         }
@@ -566,7 +627,7 @@ final class Needs {
         for (String kind : part.get().kinds()) {
             for (Fact fact : recorded.of(kind + " " + need.what())) {
                 if (fact instanceof NotSeen clear && clear.of().equals(kind) && stands(clear, place)) {
-                    met.grounds.add(clear);
+                    met.ground(clear);
                     return true;
                 }
             }
@@ -579,7 +640,7 @@ final class Needs {
     private Lack sheet(Need need, String place, Met met) {
         for (Fact fact : recorded.of(need.word())) {
             if (stands(fact, place)) {
-                met.grounds.add(fact);
+                met.ground(fact);
                 return null;
             }
         }

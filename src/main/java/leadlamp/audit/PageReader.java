@@ -15,6 +15,7 @@ import leadlamp.record.Node;
 import leadlamp.record.Problem;
 import leadlamp.record.Where;
 import leadlamp.record.Yaml;
+import leadlamp.words.Names;
 import leadlamp.words.Vocabulary;
 
 /** Reads one page, of a check or of a condition, and says all that is wrong with it at once. */
@@ -207,11 +208,8 @@ final class PageReader {
         if (Need.of(scalar.text(), words).isPresent()) {
             return true;
         }
-        List<String> near = new ArrayList<>();
-        words.quantities().forEach(q -> near.add(q.name()));
-        words.conditions().keySet().forEach(c -> near.add("condition " + c));
-        words.steps().forEach(s -> near.add("steps " + s.name()));
-        unknown(scalar.where(), scalar.text(), "is the name of no fact", near);
+        problem(scalar.where(), scalar.text().length(), "\"" + scalar.text() + "\" is the name of no fact.", "",
+                Names.nearest(scalar.text(), words));
         return false;
     }
 

@@ -3,6 +3,7 @@ package leadlamp.audit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import leadlamp.facts.Ask;
 import leadlamp.facts.Condition;
@@ -18,6 +19,9 @@ import org.kie.api.runtime.KieSession;
 public final class Rulebase {
     /** From here on the whole rulebase costs less than picking from it. */
     private static final int FEW = 4;
+
+    private static final Map<String, String> QUIET = Map.of("slf4j.internal.verbosity", "ERROR",
+            "slf4j.provider", "org.slf4j.helpers.NOP_FallbackServiceProvider");
 
     private final RulebaseFile file;
     private final AtomicInteger runs = new AtomicInteger();
@@ -40,6 +44,25 @@ public final class Rulebase {
     /** The given rules. */
     public static Rulebase of(List<RulebaseRule> rules) {
         return new Rulebase(RulebaseFile.of(rules));
+    }
+
+    /**
+     * Has the rule engine load itself, by a rule of each sort on a fact or two, while another thread still reads the record.
+     * Nothing rests on it but the time that a first audit takes.
+     */
+    public static void warmUp() {
+        List<Fact> facts = List.of(new Ask("warm", "", "engine"), new Condition("up", List.of()));
+        List<RulebaseRule.Match> there = List.of(
+                new RulebaseRule.Match("Ask", "", List.of(new RulebaseRule.Test.Says("check", List.of("warm")),
+                        new RulebaseRule.Test.Name("$place", "at"))),
+                new RulebaseRule.Match("Condition", "", List.of(new RulebaseRule.Test.Says("name", List.of("up", "down")),
+                        new RulebaseRule.Test.Same("at", "$place"), new RulebaseRule.Test.Tie("near", "$place"))),
+                new RulebaseRule.Match("Verdict", "", List.of(new RulebaseRule.Test.Flag("below"))));
+        List<RulebaseRule> rules = List.of(new RulebaseRule("warm", "up", false, List.of(
+                new RulebaseRule.Clause(RulebaseRule.Sort.THERE, there.subList(0, 1)),
+                new RulebaseRule.Clause(RulebaseRule.Sort.THERE, there.subList(1, 2)),
+                new RulebaseRule.Clause(RulebaseRule.Sort.NOT, there.subList(2, 3)))));
+        fire(base(rules), facts, "findings", new Findings());
     }
 
     /** What the rules of checks find, in our own order. Conditions are among the facts. */
@@ -69,15 +92,21 @@ public final class Rulebase {
 
     private void fire(Whole whole, boolean sets, Collection<? extends Fact> facts, String global, Object into) {
         KieBase base;
+        Collection<? extends Fact> wanted = facts;
         if (whole != null) {
             base = whole.base();
         } else {
-            List<RulebaseRule> rules = file.canFire(sets, facts);
-            if (rules.isEmpty()) {
+            RulebaseFile.Chosen chosen = file.canFire(sets, facts);
+            if (chosen.rules().isEmpty()) {
                 return;
             }
-            base = base(rules);
+            base = base(chosen.rules());
+            wanted = chosen.facts();
         }
+        fire(base, wanted, global, into);
+    }
+
+    private static void fire(KieBase base, Collection<? extends Fact> facts, String global, Object into) {
         KieSession session = base.newKieSession();
         try {
             session.setGlobal(global, into);
@@ -91,9 +120,11 @@ public final class Rulebase {
     }
 
     private static KieBase base(List<RulebaseRule> rules) {
-        // Drools asks for a logger before it does anything; with none there, that prints a notice.
-        if (System.getProperty("slf4j.internal.verbosity") == null) {
-            System.setProperty("slf4j.internal.verbosity", "ERROR");
+        // Drools asks for a logger before it does anything: spare it the search for one, and the notice that there is none.
+        for (Map.Entry<String, String> quiet : QUIET.entrySet()) {
+            if (System.getProperty(quiet.getKey()) == null) {
+                System.setProperty(quiet.getKey(), quiet.getValue());
+            }
         }
         return RulebaseModels.base(rules);
     }

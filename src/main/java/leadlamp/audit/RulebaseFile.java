@@ -10,10 +10,13 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import leadlamp.facts.Fact;
 
 /**
@@ -175,18 +178,51 @@ public final class RulebaseFile {
     }
 
     /**
+     * What can come of some facts.
+     *
+     * @param rules the rules that can fire on them
+     * @param facts those of the facts that some pattern of those rules can match, in their order
+     */
+    record Chosen(List<RulebaseRule> rules, List<Fact> facts) {
+    }
+
+    /**
      * The rules of a stage that can fire on these facts: for each of their patterns that asks for a fact there is one with
      * all its quoted words. Whether the places suit is left to the rule.
      */
-    List<RulebaseRule> canFire(boolean sets, Collection<? extends Fact> facts) {
+    Chosen canFire(boolean sets, Collection<? extends Fact> facts) {
         ByWord known = new ByWord(facts);
         List<RulebaseRule> rules = new ArrayList<>();
+        Set<Fact> wanted = Collections.newSetFromMap(new IdentityHashMap<>());
         for (int at = 0; at < code.length; at += code[at]) {
             if (code[at + 1] == 1 == sets && canFire(at, known)) {
                 rules.add(rule(at));
+                want(at, known, wanted);
             }
         }
-        return rules;
+        List<Fact> inOrder = new ArrayList<>(wanted.size());
+        for (Fact fact : facts) {
+            if (wanted.contains(fact)) {
+                inOrder.add(fact);
+            }
+        }
+        return new Chosen(rules, inOrder);
+    }
+
+    private void want(int rule, ByWord known, Set<Fact> wanted) {
+        int at = rule + 5;
+        for (int clause = 0; clause < code[rule + 4]; clause++) {
+            int matches = code[at + 1];
+            at += 2;
+            for (int match = 0; match < matches; match++) {
+                for (Fact fact : narrowed(at, known)) {
+                    if (suits(fact, at)) {
+                        wanted.add(fact);
+                    }
+                }
+                at = afterMatch(at);
+            }
+        }
     }
 
     private boolean canFire(int rule, ByWord known) {
@@ -207,6 +243,16 @@ public final class RulebaseFile {
 
     /** Whether there is a fact with all the quoted words of the pattern. */
     private boolean isThere(int match, ByWord known) {
+        for (Fact fact : narrowed(match, known)) {
+            if (suits(fact, match)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The facts among which those that suit the pattern are. */
+    private List<Fact> narrowed(int match, ByWord known) {
         List<Fact> facts = known.of(code[match]);
         int test = match + 3;
         for (int i = 0; i < code[match + 2] && !facts.isEmpty(); i++) {
@@ -218,12 +264,7 @@ public final class RulebaseFile {
             }
             test = afterTest(test);
         }
-        for (Fact fact : facts) {
-            if (suits(fact, match)) {
-                return true;
-            }
-        }
-        return false;
+        return facts;
     }
 
     private boolean suits(Fact fact, int match) {

@@ -5,23 +5,47 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import leadlamp.facts.Fact;
+import org.drools.core.impl.RuleBaseFactory;
 import org.drools.kiesession.rulebase.InternalKnowledgeBase;
+import org.drools.model.Condition;
+import org.drools.model.Consequence;
+import org.drools.model.Constraint;
 import org.drools.model.Drools;
 import org.drools.model.Global;
+import org.drools.model.Index;
 import org.drools.model.Index.ConstraintType;
-import org.drools.model.PatternDSL;
 import org.drools.model.Rule;
-import org.drools.model.RuleItemBuilder;
 import org.drools.model.Variable;
+import org.drools.model.consequences.ConsequenceImpl;
+import org.drools.model.constraints.SingleConstraint1;
+import org.drools.model.constraints.SingleConstraint2;
 import org.drools.model.functions.Block2;
 import org.drools.model.functions.Function1;
 import org.drools.model.functions.HashedExpression;
 import org.drools.model.functions.Predicate1;
 import org.drools.model.functions.Predicate2;
+import org.drools.model.impl.DeclarationImpl;
+import org.drools.model.impl.GlobalImpl;
 import org.drools.model.impl.ModelImpl;
-import org.drools.model.view.ViewItemBuilder;
+import org.drools.model.impl.RuleImpl;
+import org.drools.model.index.AlphaIndexImpl;
+import org.drools.model.index.BetaIndexImpl;
+import org.drools.model.patterns.CompositePatterns;
+import org.drools.model.patterns.ExistentialPatternImpl;
+import org.drools.model.patterns.PatternImpl;
+import org.drools.model.view.BindViewItem1;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.drools.modelcompiler.KiePackagesBuilder;
 import org.drools.modelcompiler.consequence.DroolsImpl;
+import org.kie.api.KieBaseConfiguration;
+import org.kie.api.conf.ConfigurationKey;
+import org.kie.api.conf.OptionKey;
+import org.kie.api.conf.OptionsConfiguration;
+import org.kie.internal.builder.KnowledgeBuilderConfiguration;
+import org.kie.internal.builder.conf.KnowledgeBuilderOption;
+import org.kie.internal.builder.conf.MultiValueKieBuilderOption;
+import org.kie.internal.builder.conf.PropertySpecificOption;
+import org.kie.internal.builder.conf.SingleValueKieBuilderOption;
 
 /**
  * Rules as the model that Drools runs. The usual way has it write classes for each constraint of each rule, some thirty a
@@ -32,8 +56,8 @@ import org.drools.modelcompiler.consequence.DroolsImpl;
 final class RulebaseModels {
     private static final String PACKAGE = "leadlamp.rules";
 
-    private final Global<Findings> findings = PatternDSL.globalOf(Findings.class, PACKAGE, "findings");
-    private final Global<Conditions> conditions = PatternDSL.globalOf(Conditions.class, PACKAGE, "conditions");
+    private final Global<Findings> findings = new GlobalImpl<>(Findings.class, PACKAGE, "findings");
+    private final Global<Conditions> conditions = new GlobalImpl<>(Conditions.class, PACKAGE, "conditions");
 
     private RulebaseModels() {
     }
@@ -46,70 +70,129 @@ final class RulebaseModels {
         for (RulebaseRule rule : rules) {
             model.addRule(models.rule(rule));
         }
-        return KieBaseBuilder.createKieBaseFromModel(model);
+        KieBaseConfiguration usual = RuleBaseFactory.newKnowledgeBaseConfiguration();
+        return new KieBaseBuilder(usual)
+                .createKieBase(new KiePackagesBuilder(usual, new FactsNeverChange(), List.of(model)).build());
     }
 
     private Rule rule(RulebaseRule rule) {
         Map<String, Variable<String>> variables = new HashMap<>();
-        RuleItemBuilder<?>[] items = new RuleItemBuilder<?>[rule.clauses().size() + 1];
-        int at = 0;
-        int pattern = 0;
+        List<Condition> clauses = new ArrayList<>(rule.clauses().size());
+        int number = 0;
         for (RulebaseRule.Clause clause : rule.clauses()) {
-            List<PatternDSL.PatternDef<Fact>> matches = new ArrayList<>();
+            List<Condition> patterns = new ArrayList<>(clause.matches().size());
             for (RulebaseRule.Match match : clause.matches()) {
-                matches.add(pattern(match, pattern++, variables));
+                patterns.add(pattern(match, number++, variables));
             }
-            items[at++] = item(clause.sort(), matches);
+            clauses.add(clause(clause.sort(), patterns));
         }
-        items[at] = rule.sets() ? PatternDSL.on(conditions).execute(new Hold()) : PatternDSL.on(findings).execute(new Find());
-        return PatternDSL.rule(PACKAGE, rule.name()).build(items);
+        Consequence then = rule.sets()
+                ? new ConsequenceImpl(new Hold().asBlockN(), new Variable<?>[] {conditions}, true, false, "java")
+                : new ConsequenceImpl(new Find().asBlockN(), new Variable<?>[] {findings}, true, false, "java");
+        return new RuleImpl(PACKAGE, rule.name(), null,
+                new CompositePatterns(Condition.Type.AND, clauses, Map.of(RuleImpl.DEFAULT_CONSEQUENCE_NAME, then)));
     }
 
-    private static RuleItemBuilder<?> item(RulebaseRule.Sort sort, List<PatternDSL.PatternDef<Fact>> matches) {
-        PatternDSL.PatternDef<Fact> first = matches.get(0);
-        if (sort == RulebaseRule.Sort.THERE) {
-            return first;
-        }
-        ViewItemBuilder<?>[] rest = matches.subList(1, matches.size()).toArray(new ViewItemBuilder<?>[0]);
-        return sort == RulebaseRule.Sort.NOT ? PatternDSL.not(first, rest) : PatternDSL.exists(first, rest);
+    private static Condition clause(RulebaseRule.Sort sort, List<Condition> patterns) {
+        Condition all = patterns.size() == 1 ? patterns.get(0) : new CompositePatterns(Condition.Type.AND, patterns);
+        return switch (sort) {
+            case THERE -> all;
+            case NOT -> new ExistentialPatternImpl(all, Condition.Type.NOT);
+            case EXISTS -> new ExistentialPatternImpl(all, Condition.Type.EXISTS);
+        };
     }
 
-    private static PatternDSL.PatternDef<Fact> pattern(RulebaseRule.Match match, int number,
-            Map<String, Variable<String>> variables) {
+    private static PatternImpl<Fact> pattern(RulebaseRule.Match match, int number, Map<String, Variable<String>> variables) {
         @SuppressWarnings("unchecked")
         Class<Fact> type = (Class<Fact>) RulebaseFields.type(RulebaseFields.fact(match.fact()));
-        String name = match.bound().isEmpty() ? "GENERATED_" + number : match.bound();
-        PatternDSL.PatternDef<Fact> pattern = PatternDSL.pattern(PatternDSL.declarationOf(type, name));
+        Variable<Fact> fact = new DeclarationImpl<>(type, match.bound().isEmpty() ? "GENERATED_" + number : match.bound());
+        PatternImpl<Fact> pattern = new PatternImpl<>(fact);
         for (RulebaseRule.Test test : match.tests()) {
             if (test instanceof RulebaseRule.Test.Says says) {
                 int field = RulebaseFields.word(says.field());
                 if (says.words().size() == 1) {
                     Is is = new Is(match.fact(), field, says.words().get(0));
-                    pattern.expr(is.getExpressionHash(), is, PatternDSL.alphaIndexedBy(String.class, ConstraintType.EQUAL,
-                            field, new Read(match.fact(), field), is.word));
+                    pattern.addConstraint(one(fact, is, is.getExpressionHash(), new AlphaIndexImpl<>(String.class,
+                            ConstraintType.EQUAL, field, new Function1.Impl<>(new Read(match.fact(), field)), is.word)));
                 } else {
                     In in = new In(match.fact(), field, says.words().toArray(new String[0]));
-                    pattern.expr(in.getExpressionHash(), in);
+                    pattern.addConstraint(one(fact, in, in.getExpressionHash(), null));
                 }
             } else if (test instanceof RulebaseRule.Test.Flag flag) {
                 So so = new So(match.fact(), RulebaseFields.flag(flag.flag()));
-                pattern.expr(so.getExpressionHash(), so);
+                pattern.addConstraint(one(fact, so, so.getExpressionHash(), null));
             } else if (test instanceof RulebaseRule.Test.Same same) {
                 int field = RulebaseFields.word(same.field());
                 SameAs as = new SameAs(match.fact(), field);
-                pattern.expr(as.getExpressionHash() + same.variable(), variables.get(same.variable()), as,
-                        PatternDSL.betaIndexedBy(String.class, ConstraintType.EQUAL, field, new Read(match.fact(), field),
-                                new Itself(), String.class));
+                pattern.addConstraint(two(fact, variables.get(same.variable()), as, as.getExpressionHash(),
+                        new BetaIndexImpl<>(String.class, ConstraintType.EQUAL, field,
+                                new Function1.Impl<>(new Read(match.fact(), field)), new Function1.Impl<>(new Itself()),
+                                String.class)));
             } else if (test instanceof RulebaseRule.Test.Tie tie) {
                 Tied tied = new Tied(match.fact(), RulebaseFields.tie(tie.tie()));
-                pattern.expr(tied.getExpressionHash() + tie.variable(), variables.get(tie.variable()), tied);
+                pattern.addConstraint(two(fact, variables.get(tie.variable()), tied, tied.getExpressionHash(), null));
             } else if (test instanceof RulebaseRule.Test.Name named) {
-                Variable<String> variable = PatternDSL.declarationOf(String.class, named.variable());
+                Variable<String> variable = new DeclarationImpl<>(String.class, named.variable());
                 variables.put(named.variable(), variable);
-                pattern.bind(variable, new Read(match.fact(), RulebaseFields.word(named.field())));
+                pattern.addBinding(new BindViewItem1<>(variable,
+                        new Function1.Impl<>(new Read(match.fact(), RulebaseFields.word(named.field()))), fact, null, null));
             }
         }
         return pattern;
+    }
+
+    private static Constraint one(Variable<Fact> fact, Predicate1<Fact> predicate, String text, Index index) {
+        SingleConstraint1<Fact> constraint = new SingleConstraint1<>(text, fact, new Predicate1.Impl<>(predicate));
+        constraint.setIndex(index);
+        return constraint;
+    }
+
+    private static Constraint two(Variable<Fact> fact, Variable<String> word, Predicate2<Fact, String> predicate, String text,
+            Index index) {
+        SingleConstraint2<Fact, String> constraint = new SingleConstraint2<>(text + " " + word.getName(), fact, word,
+                new Predicate2.Impl<>(predicate));
+        constraint.setIndex(index);
+        return constraint;
+    }
+
+    /** Spares Drools the watch over each field of each fact: none ever changes. It asks this configuration for nothing else. */
+    private static final class FactsNeverChange implements KnowledgeBuilderConfiguration {
+        @Override
+        @SuppressWarnings("unchecked")
+        public <C extends SingleValueKieBuilderOption> C getOption(OptionKey<C> option) {
+            return option.equals(PropertySpecificOption.KEY) ? (C) PropertySpecificOption.DISABLED : null;
+        }
+
+        @Override
+        public <C extends KnowledgeBuilderOption> void setOption(C option) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public void makeImmutable() {
+            // It is.
+        }
+
+        @Override
+        public ClassLoader getClassLoader() {
+            return FactsNeverChange.class.getClassLoader();
+        }
+
+        @Override
+        public <X extends OptionsConfiguration<KnowledgeBuilderOption, SingleValueKieBuilderOption,
+                MultiValueKieBuilderOption>> X as(ConfigurationKey<X> kind) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public boolean setProperty(String name, String value) {
+            return false;
+        }
+
+        @Override
+        public String getProperty(String name) {
+            return null;
+        }
     }
 
     /** The word in a field. */

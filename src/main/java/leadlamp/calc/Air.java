@@ -2,7 +2,7 @@ package leadlamp.calc;
 
 /** Air, boost and exhaust. Pressures are absolute unless a line says gauge. */
 public final class Air {
-    /** Gas constant of dry air, J/(kg·K): 8.314462618 over 0.0289652 kg/mol, rounded as the trade rounds it. */
+    /** Gas constant of dry air, J/(kg·K), as the trade rounds it. */
     public static final double GAS_CONSTANT = 287.0;
     /** Ratio of specific heats of air. */
     public static final double GAMMA = 1.4;
@@ -281,7 +281,8 @@ public final class Air {
         }
         double choked = Math.pow(2 / (GAMMA + 1), GAMMA / (GAMMA - 1));
         double ratio = Math.max(choked, downstream / upstream);
-        double function = Math.sqrt(2 / (GAMMA - 1) * (Math.pow(ratio, 2 / GAMMA) - Math.pow(ratio, (GAMMA + 1) / GAMMA)));
+        double function = Math.sqrt(2 / (GAMMA - 1)
+                * (Math.pow(ratio, 2 / GAMMA) - Math.pow(ratio, (GAMMA + 1) / GAMMA)));
         return coefficient * area * upstream * Math.sqrt(GAMMA / (GAS_CONSTANT * temperature)) * function;
     }
 

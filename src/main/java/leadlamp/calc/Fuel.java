@@ -306,21 +306,4 @@ public final class Fuel {
         }
         return target / limit * (target / limit);
     }
-
-    /**
-     * Delay that an error growing with speed shows.
-     *
-     * <p>change of angle / change of speed.
-     *
-     * @param angleChange change of the crank angle, rad
-     * @param speedChange change of the crank speed, rad/s; above zero
-     * @return time, s
-     * @throws IllegalArgumentException if an argument is outside the range above or not finite
-     * @see "definition"
-     */
-    public static double slope(double angleChange, double speedChange) {
-        Argument.finite("change of the crank angle", angleChange);
-        Argument.aboveZero("change of the crank speed", speedChange);
-        return angleChange / speedChange;
-    }
 }

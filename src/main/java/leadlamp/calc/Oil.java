@@ -81,7 +81,7 @@ public final class Oil {
         Argument.notBelowZero("torque of the drive", torque);
         Argument.aboveZero("shaft diameter", shaftDiameter);
         Argument.aboveZero("pin diameter", pinDiameter);
-        return torque / (shaftDiameter / 2 * 2 * CamDrive.solidPinSection(pinDiameter));
+        return torque / (shaftDiameter / 2 * 2 * Drives.solidPinSection(pinDiameter));
     }
 
     /**
@@ -534,6 +534,27 @@ public final class Oil {
         Argument.notBelowZero("volume or depth of what is in it", part);
         Argument.aboveZero("volume or depth of the space", space);
         return part / space;
+    }
+
+    /**
+     * Cleanliness code of a particle count.
+     *
+     * <p>least whole number n with count ≤ 0.01 · 2ⁿ.
+     *
+     * @param perMillilitre particles in a millilitre, 1/ml; not below zero
+     * @return code; at least 0
+     * @throws IllegalArgumentException if an argument is outside the range above or not finite
+     * @see "ISO 4406 (from memory)"
+     */
+    public static double cleanlinessCode(double perMillilitre) {
+        Argument.notBelowZero("particles in a millilitre", perMillilitre);
+        int code = 0;
+        double most = 0.01;
+        while (perMillilitre > most) {
+            most *= 2;
+            code++;
+        }
+        return code;
     }
 
     /**

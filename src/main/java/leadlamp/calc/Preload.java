@@ -67,7 +67,7 @@ public final class Preload {
      *
      * <p>force · (0.16 · pitch + 0.58 · pitch diameter · thread friction + head friction · mean head diameter / 2).
      *
-     * <p>The two figures stand for 1/2π and 1/(2 · cos 30°), which are used unrounded.
+     * <p>The two figures stand for 1/2π and 1/(2 · cos 30°), rounded as the guideline prints them.
      *
      * @param force          clamp force, N; not below zero
      * @param pitch          pitch, m; above zero
@@ -139,13 +139,12 @@ public final class Preload {
         Argument.notBelowZero("friction in the thread", threadFriction);
         Argument.notBelowZero("friction under the head", headFriction);
         Argument.aboveZero("mean diameter under the head", headDiameter);
-        return pitch / (2 * Math.PI) / arm(pitch, pitchDiameter, threadFriction, headFriction, headDiameter);
+        return 0.16 * pitch / arm(pitch, pitchDiameter, threadFriction, headFriction, headDiameter);
     }
 
     private static double arm(double pitch, double pitchDiameter, double threadFriction, double headFriction,
             double headDiameter) {
-        return pitch / (2 * Math.PI) + threadFriction * pitchDiameter / (2 * Math.cos(Math.PI / 6))
-                + headFriction * headDiameter / 2;
+        return 0.16 * pitch + 0.58 * pitchDiameter * threadFriction + headFriction * headDiameter / 2;
     }
 
     /**

@@ -200,6 +200,23 @@ public final class Sets {
     }
 
     /**
+     * How far a reading is from the nearest step of its gauge: nothing where the gauge can show it.
+     *
+     * <p>|reading − step · whole number|.
+     *
+     * @param reading reading
+     * @param step    resolution of the gauge; above zero
+     * @return distance, in the readings' unit; at most half a step
+     * @throws IllegalArgumentException if an argument is outside the range above or not finite
+     * @see "definition"
+     */
+    public static double offStep(double reading, double step) {
+        Argument.finite("reading", reading);
+        Argument.aboveZero("resolution of the gauge", step);
+        return Math.abs(Math.IEEEremainder(reading, step));
+    }
+
+    /**
      * Where a reading lies in the range of its gauge.
      *
      * <p>(reading − bottom) / (top − bottom).

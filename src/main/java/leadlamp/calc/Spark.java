@@ -100,7 +100,7 @@ public final class Spark {
      * @throws IllegalArgumentException if an argument is outside the range above or not finite
      * @see "definition"
      */
-    public static double heatPerLitre(double power, double swept, double standardPower, double standardSwept) {
+    public static double powerPerLitre(double power, double swept, double standardPower, double standardSwept) {
         Argument.aboveZero("power", power);
         Argument.aboveZero("swept volume", swept);
         Argument.aboveZero("standard power", standardPower);
@@ -144,6 +144,23 @@ public final class Spark {
         Argument.notBelowZero("current", current);
         Argument.notBelowZero("resistance of the strap", resistance);
         return current * resistance;
+    }
+
+    /**
+     * Beats a second of the firing of all cylinders, even or not.
+     *
+     * <p>cylinders · speed / 4π.
+     *
+     * @param cylinders number of cylinders; at least 1
+     * @param speed     crank speed, rad/s; not below zero
+     * @return frequency, Hz
+     * @throws IllegalArgumentException if an argument is outside the range above or not finite
+     * @see "four-stroke"
+     */
+    public static double firing(int cylinders, double speed) {
+        Argument.atLeast("number of cylinders", cylinders, 1);
+        Argument.notBelowZero("crank speed", speed);
+        return cylinders * speed / (4 * Math.PI);
     }
 
     /**

@@ -5,6 +5,8 @@ package leadlamp.calc;
  * give is no prediction of a real engine. Common practice, no source.
  */
 public final class WorkingHeat {
+    /** Warmth of a workshop, K: 20 °C, the reference temperature of ISO 1. */
+    public static final double WORKSHOP = 293.15;
     /** Rise of a piston's skirt, K. */
     public static final double SKIRT_RISE = 120;
     /** Rise of a cylinder's wall beside the skirt, K. */

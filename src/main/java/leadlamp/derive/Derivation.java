@@ -35,6 +35,7 @@ public final class Derivation {
     private final List<Value> derived = new ArrayList<>();
     private final List<Stated> said = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
+    private Map<String, List<String>> membersByKind;
     private final Map<String, List<Missing>> missing = new LinkedHashMap<>();
 
     private enum State {
@@ -141,7 +142,7 @@ public final class Derivation {
         for (String from : quantity.from()) {
             Optional<Quantity> behind = site.words.quantity(from);
             if (behind.isEmpty() || behind.get().from().isEmpty() || !seen.add(from)) {
-                if (behind.isEmpty() || !there(behind.get())) {
+                if (behind.isPresent() ? !there(behind.get()) : !sayable(from)) {
                     names.add(behind.map(Quantity::name).orElse(from));
                 }
             } else if (!there(behind.get())) {
@@ -149,6 +150,25 @@ public final class Derivation {
             }
         }
         return List.copyOf(names);
+    }
+
+    /** Whether record or sheet has the words that a name stands for: `use rev limit`, `sheet standard stroke`. */
+    private boolean sayable(String from) {
+        int blank = from.indexOf(' ');
+        String section = blank < 0 ? from : from.substring(0, blank);
+        String rest = blank < 0 ? "" : from.substring(blank + 1);
+        if (section.equals("sheet")) {
+            for (Statement s : site.build.sheet().statements()) {
+                if (s.of().equals(rest) || (s.of() + " " + s.what()).equals(rest)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+        return switch (section) {
+            case "use", "build", "machining", "protection" -> site.word(section, "engine", rest).isPresent();
+            default -> false;
+        };
     }
 
     private void lacking(Missing lacking) {
@@ -169,9 +189,37 @@ public final class Derivation {
             }
             return;
         }
+        List<String> members = members(quantity);
+        members.forEach(this::need);
         for (String place : new Placing(site, entry, quantity).places()) {
-            one(entry, quantity, place, Optional.empty());
+            if (members.isEmpty() || !told(members, place)) {
+                one(entry, quantity, place, Optional.empty());
+            }
         }
+    }
+
+    /** The quantities of which this one is the kind: what is said of every plain bearing is said of a main by its own name. */
+    private List<String> members(Quantity kind) {
+        if (membersByKind == null) {
+            membersByKind = new HashMap<>();
+            for (Quantity quantity : site.words.quantities()) {
+                if (!quantity.kind().equals(quantity.name()) && !quantity.from().isEmpty()) {
+                    membersByKind.computeIfAbsent(quantity.kind(), k -> new ArrayList<>()).add(quantity.name());
+                }
+            }
+        }
+        return membersByKind.getOrDefault(kind.name(), List.of());
+    }
+
+    private boolean told(List<String> members, String place) {
+        for (String member : members) {
+            for (Value value : site.store.of(member)) {
+                if (site.related(value.at(), place)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** One place. */
@@ -232,7 +280,7 @@ public final class Derivation {
     private List<String> behind(Take take, String place) {
         Optional<Quantity> quantity = take.quantity().isEmpty() ? Optional.empty() : site.words.quantity(take.quantity());
         if (quantity.isEmpty() || quantity.get().from().isEmpty()) {
-            return List.of(quantity.map(Quantity::name).orElse(take.name()));
+            return List.of(quantity.map(Quantity::name).orElse(take.lacks()));
         }
         for (Missing known : missing.getOrDefault(quantity.get().name(), List.of())) {
             if (site.related(known.at(), place) && !known.readings().isEmpty()) {

@@ -22,6 +22,7 @@ final class Derived {
     private Optional<Places> places = Optional.empty();
     private String each = "";
     private int figures = -1;
+    private boolean finer;
     private String unitLike = "";
 
     /** What a value is worked out by: SI in, SI out. */
@@ -91,6 +92,16 @@ final class Derived {
     Derived figures(int decimals) {
         this.figures = decimals;
         return this;
+    }
+
+    /** Decimals more than the readings have: half of 0.01 mm is 0.005 mm. */
+    Derived finer() {
+        this.finer = true;
+        return this;
+    }
+
+    boolean isFiner() {
+        return finer;
     }
 
     /** The take in whose unit it is printed, where the first of the same dimension is not the right one. */

@@ -76,15 +76,19 @@ final class In {
     /** The figure of this name as text, in the unit of the record. */
     String show(String name) {
         int i = index(name);
-        return i < 0 ? "" : show(slots[i].figure(now[i]), name);
+        if (i < 0) {
+            return "";
+        }
+        Value first = slots[i].values().get(0);
+        boolean mean = slots[i].reduce() == Slot.Reduce.MEAN && slots[i].values().size() > 1;
+        return Figures.text(slots[i].figure(now[i]), first.unit(), first.figures() + (mean ? 1 : 0));
     }
 
     /** Another figure, in the unit and with the decimals of this one. */
     String show(double si, String like) {
         int i = index(like);
         Value first = slots[i].values().get(0);
-        int more = slots[i].reduce() == Slot.Reduce.MEAN && slots[i].values().size() > 1 ? 1 : 0;
-        return Figures.text(si, first.unit(), first.figures() + more);
+        return Figures.text(si, first.unit(), first.figures());
     }
 
     /** A figure on the way, in a unit of its own. */

@@ -8,6 +8,7 @@ import leadlamp.facts.Value;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
 import leadlamp.quantity.Units;
+import leadlamp.record.Dates;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
 import leadlamp.words.Quantity;
@@ -24,8 +25,13 @@ abstract class Take {
         this.name = name;
     }
 
-    /** What the formula calls it, and what is said to be lacking where it is not there. */
+    /** What the formula calls it. */
     String name() {
+        return name;
+    }
+
+    /** What is said to be lacking where it is not there. */
+    String lacks() {
         return name;
     }
 
@@ -45,6 +51,22 @@ abstract class Take {
     Take optional() {
         optional = true;
         return this;
+    }
+
+    /** The same under another name, where a sum takes one quantity twice. */
+    Take renamed(String other) {
+        Take same = this;
+        return new Take(other) {
+            @Override
+            String quantity() {
+                return same.quantity();
+            }
+
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                return same.at(site, place).map(slot -> new Slot(other, slot.values(), slot.reduce()));
+            }
+        };
     }
 
     /** A reading at the place. Of several at longer places their mean. */
@@ -102,7 +124,20 @@ abstract class Take {
         return new SheetLine("sheet " + of + " " + what, of, what);
     }
 
-    /** A word of the sheet on the very place: {@code sheet("cam gear pin", "diameter")}; the same thing as {@link #sheet}. */
+    /** A line of the sheet that may stand in any section: {@code sheetLine("intake face angle")}. */
+    static Take sheetLine(String what) {
+        return by("sheet " + what, (site, place) -> {
+            Value found = null;
+            for (Statement s : site.build.sheet().statements()) {
+                if (s.what().equals(what) && site.store.covers(s.at(), place)) {
+                    found = Site.written("sheet " + what, place, s).orElse(found);
+                }
+            }
+            return Optional.ofNullable(found);
+        });
+    }
+
+    /** The standard size that the sheet's limits give a quantity. */
     static Take sheetStandard(String quantity) {
         return new Standard(quantity);
     }
@@ -120,6 +155,45 @@ abstract class Take {
     /** What machining took off a face, all cuts together; none where the record says that it was not machined. */
     static Take removed(String face) {
         return new Removed(face);
+    }
+
+    /**
+     * What was cut off a face after a reading was taken: nothing where the reading is of the part as it now is. Only a reading
+     * whose date lies before the date of the cut was taken before it.
+     */
+    static Take cutSince(String quantity, String... faces) {
+        return new Take("cut since " + quantity) {
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                Optional<Slot> reading = reading(quantity).at(site, place);
+                if (reading.isEmpty()) {
+                    return Optional.empty();
+                }
+                String read = reading.get().values().get(0).asides().getOrDefault("date", "");
+                double off = 0;
+                List<Where> where = new ArrayList<>();
+                for (Statement s : site.said("machining")) {
+                    for (String face : faces) {
+                        if (s.what().equals(face) && later(s.asides().getOrDefault("date", ""), read)) {
+                            for (Statement depth : site.said("machining")) {
+                                if (depth.what().equals(face + " removed") && Removed.near(depth.where(), s.where())
+                                        && depth.value().isPresent()) {
+                                    off += depth.value().get().high();
+                                    where.add(depth.where());
+                                }
+                            }
+                        }
+                    }
+                }
+                return Optional.of(Slot.of(name(), Site.exact(name(), place, off, Units.usual(Dimension.LENGTH), 2, where)));
+            }
+        };
+    }
+
+    private static boolean later(String cut, String reading) {
+        Optional<Dates> made = Dates.read(cut).filter(d -> d.monthsAgo() < 0);
+        Optional<Dates> read = Dates.read(reading).filter(d -> d.monthsAgo() < 0);
+        return made.isPresent() && read.isPresent() && made.get().first().isAfter(read.get().last());
     }
 
     /** Anything else. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
@@ -15,9 +16,9 @@ import leadlamp.record.Where;
 import leadlamp.words.Quantity;
 
 /**
- * One sum at one place. Sensitivities are central differences over the formula itself, the step being the figure's own
- * standard uncertainty, so that a formula that bends within its doubt is taken at its mean slope. Doubt is added source by
- * source (JCGM 100, first order). Where a figure has two ends, the result's low end takes each figure's end by the sign of its
+ * One sum at one place. What each source of doubt does to the result is a central difference over the formula itself, the step
+ * being the source's own standard uncertainty, so that a formula that bends within its doubt is taken at its mean slope. The
+ * parts are kept source by source (JCGM 100, first order). Where a figure has two ends, the result's low end takes each figure's end by the sign of its
  * slope; an end that is open stays open.
  */
 final class Working {
@@ -207,22 +208,48 @@ final class Working {
         return Optional.of(new Estimate(result, quantity.dimension(), doubts(result)));
     }
 
+    /**
+     * The doubt that each source brings: half of the difference that the result makes when every figure is moved at once by
+     * what that source can do to it, up and down. So the error of one gauge moves all that it read together, and a least of
+     * many readings moves with it once, not once for each.
+     */
     private TreeMap<String, Double> doubts(double result) {
+        Set<String> sources = new TreeSet<>();
+        List<Optional<Estimate>> ends = new ArrayList<>(figures.size());
+        double[] at = new double[figures.size()];
+        for (int i = 0; i < at.length; i++) {
+            Figure f = figures.get(i);
+            at[i] = f.now;
+            Optional<Estimate> end = f.nearest();
+            ends.add(end);
+            end.ifPresent(e -> sources.addAll(e.doubt().keySet()));
+        }
         TreeMap<String, Double> doubts = new TreeMap<>();
-        for (Figure f : figures) {
-            Optional<Estimate> estimate = f.nearest();
-            double step = estimate.map(Estimate::standardUncertainty).orElse(0.0);
-            if (step > 0) {
-                double slope = slope(f, result, step);
-                if (slope != 0) {
-                    for (Map.Entry<String, Double> source : estimate.get().doubt().entrySet()) {
-                        doubts.merge(source.getKey(), slope * source.getValue(), Double::sum);
-                    }
-                }
+        for (String source : sources) {
+            double above = moved(source, ends, at, 1, result);
+            double below = moved(source, ends, at, -1, result);
+            double part = Double.isNaN(above) ? Double.isNaN(below) ? 0 : result - below
+                    : Double.isNaN(below) ? above - result : (above - below) / 2;
+            if (part != 0) {
+                doubts.put(source, part);
             }
         }
-        doubts.values().removeIf(part -> part == 0);
+        for (int i = 0; i < at.length; i++) {
+            set(figures.get(i), at[i]);
+        }
         return doubts;
+    }
+
+    private double moved(String source, List<Optional<Estimate>> ends, double[] at, int way, double result) {
+        for (int i = 0; i < at.length; i++) {
+            Double part = ends.get(i).isPresent() ? ends.get(i).get().doubt().get(source) : null;
+            set(figures.get(i), part == null ? at[i] : at[i] + way * part);
+        }
+        try {
+            return result();
+        } catch (IllegalArgumentException outside) {
+            return Double.NaN;
+        }
     }
 
     /** The record's own unit: that of the first figure of the same dimension; else the vocabulary's. */
@@ -273,7 +300,7 @@ final class Working {
                 }
             }
         }
-        return most >= 0 ? most : Figures.decimalsFor(unit.fromSi(result), 3);
+        return most >= 0 ? most + (entry.isFiner() ? 1 : 0) : Figures.decimalsFor(unit.fromSi(result), 3);
     }
 
     private boolean usual() {

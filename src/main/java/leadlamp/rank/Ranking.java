@@ -3,15 +3,21 @@ package leadlamp.rank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import leadlamp.audit.Answer;
+import leadlamp.audit.Audit;
 import leadlamp.audit.Check;
 import leadlamp.audit.Finding;
 import leadlamp.audit.Gap;
+import leadlamp.audit.LastChance;
 import leadlamp.audit.Severity;
 import leadlamp.audit.Way;
 import leadlamp.facts.Ask;
+import leadlamp.facts.Condition;
 import leadlamp.record.Build;
 import leadlamp.record.EngineSheet;
 import leadlamp.record.Place;
@@ -32,6 +38,29 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
         List<Ranked> later, List<Ranked> clear, List<Build.Accepted> unused) {
 
     private static final String HARM = "harm if it lets go";
+
+    /** Ranks what came of an audit. */
+    public static Ranking of(Audit audit, Course course) {
+        Map<String, Integer> order = new TreeMap<>();
+        for (Course.Rung rung : course.rungs()) {
+            order.put(rung.step(), order.size());
+        }
+        Set<String> holding = new TreeSet<>();
+        for (Condition condition : audit.conditions()) {
+            holding.add(condition.name());
+        }
+        return of(audit.answers(), holding, audit.build().sheet(), audit.build().accepted(),
+                answer -> chance(audit.lastChance(answer), order));
+    }
+
+    private static Chance chance(LastChance last, Map<String, Integer> order) {
+        return switch (last.standing()) {
+            case NEXT -> new Chance(last.step(), Chance.Standing.NEXT, order.getOrDefault(last.step(), order.size()));
+            case PASSED -> new Chance(last.step(), Chance.Standing.PASSED, order.getOrDefault(last.step(), order.size()));
+            case LATER -> new Chance(last.step(), Chance.Standing.LATER, order.getOrDefault(last.step(), order.size()));
+            case NONE -> Chance.none();
+        };
+    }
 
     /**
      * Ranks the answers.

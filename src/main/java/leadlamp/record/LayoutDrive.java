@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import leadlamp.words.Vocabulary;
 
 /** Places of the cam drive and what it turns, from the sheet's `drive`, `gears` and `timed shafts`. Null where not settled. */
@@ -15,12 +14,12 @@ final class LayoutDrive {
 
     private final LayoutLines sheet;
     private final Vocabulary words;
-    private final Function<String, List<String>> groups;
+    private final SheetLayout layout;
 
-    LayoutDrive(LayoutLines sheet, Vocabulary words, Function<String, List<String>> groups) {
+    LayoutDrive(LayoutLines sheet, Vocabulary words, SheetLayout layout) {
         this.sheet = sheet;
         this.words = words;
-        this.groups = groups;
+        this.layout = layout;
     }
 
     List<String> places(String group) {
@@ -46,11 +45,11 @@ final class LayoutDrive {
             case "each cam gear":
                 return camGears();
             case "each cam gear with a pin":
-                return camGearsWithPin();
+                return camGearLines("");
             case "each adjustable cam gear":
-                return camGearsOf("adjustable");
+                return camGearLines("adjustable");
             case "each cam phaser":
-                return camGearsOf("phaser");
+                return camGearLines("phaser");
             case "each keyed gear":
                 return keyed();
             case "each gear on a shaft":
@@ -70,6 +69,17 @@ final class LayoutDrive {
             }
         }
         return "";
+    }
+
+    /** Whether every drive says what it turns, and none turns another shaft that must be in time. */
+    boolean camshaftsAlone() {
+        for (String drive : sheet.keys(DRIVE)) {
+            String drives = sheet.text(DRIVE, drive, "drives");
+            if (!drives.equals("camshafts") && !drives.equals("oil pump")) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The drives of the camshafts: one is the engine's; of several each has its bank, or its name. */
@@ -174,7 +184,7 @@ final class LayoutDrive {
                 }
             }
             if (!routed && sheet.has(DRIVE, drive, "tensioner") && !sheet.none(DRIVE, drive, "tensioner")) {
-                all.add(kind + " tensioner");
+                all.add(kind.concat(" tensioner"));
             }
             said |= sheet.has(DRIVE, drive, "tensioner");
         }
@@ -187,7 +197,7 @@ final class LayoutDrive {
         for (String name : names) {
             String place = name;
             for (int i = 2; apart.contains(place); i++) {
-                place = name + " " + i;
+                place = name.concat(" ").concat(String.valueOf(i));
             }
             apart.add(place);
         }
@@ -225,7 +235,7 @@ final class LayoutDrive {
 
     /** Cam gears by the routes and by the sheet's lines; where no route is given, one to each camshaft. */
     private List<String> camGears() {
-        List<String> camshafts = groups.apply("each camshaft");
+        List<String> camshafts = layout.settled("each camshaft");
         Set<String> gears = new LinkedHashSet<>();
         boolean routed = false;
         boolean driven = false;
@@ -271,26 +281,16 @@ final class LayoutDrive {
         return camshafts != null && camshafts.contains(gear) ? gear : rest(gear);
     }
 
-    private List<String> camGearsWithPin() {
-        return camGearLines(gear -> sheet.has(GEARS, gear, "pin") && !sheet.none(GEARS, gear, "pin"));
-    }
-
-    private List<String> camGearsOf(String form) {
-        return camGearLines(gear -> sheet.text(GEARS, gear, "form").equals(form));
-    }
-
-    private interface Which {
-        boolean is(String gear);
-    }
-
-    private List<String> camGearLines(Which which) {
-        List<String> camshafts = groups.apply("each camshaft");
+    /** Cam gears whose line under `gears` has a pin, or is of a form where one is asked for. */
+    private List<String> camGearLines(String form) {
+        List<String> camshafts = layout.settled("each camshaft");
         List<String> places = new ArrayList<>();
         boolean said = false;
         for (String gear : sheet.keys(GEARS)) {
             if (ofCamshaft(gear, camshafts)) {
                 said = true;
-                if (which.is(gear)) {
+                if (form.isEmpty() ? sheet.has(GEARS, gear, "pin") && !sheet.none(GEARS, gear, "pin")
+                        : sheet.text(GEARS, gear, "form").equals(form)) {
                     places.add(camshaft(gear, camshafts));
                 }
             }
@@ -331,12 +331,13 @@ final class LayoutDrive {
 
     /** A line under `gears` by its whole name: `intake` is the cam gear intake. */
     private String whole(String gear) {
-        List<String> camshafts = groups.apply("each camshaft");
-        return camshafts != null && camshafts.contains(gear) ? "cam gear " + gear : gear;
+        List<String> camshafts = layout.settled("each camshaft");
+        return camshafts != null && camshafts.contains(gear) ? "cam gear ".concat(gear) : gear;
     }
 
     private String part(String on) {
-        return SheetLayout.split(on, words).map(SheetLayout.PartAt::part).orElse("");
+        Optional<SheetLayout.PartAt> split = SheetLayout.split(on, words);
+        return split.isPresent() ? split.get().part() : "";
     }
 
     /** Where a part of a route is: `low` of a belt idler low; `engine` where nothing follows. */

@@ -112,7 +112,7 @@ final class LayoutEngine {
 
     private static List<String> neighbours(List<String> row, List<String> pairs) {
         for (int i = 1; i < row.size(); i++) {
-            pairs.add(row.get(i - 1) + " and " + row.get(i));
+            pairs.add(row.get(i - 1).concat(" and ").concat(row.get(i)));
         }
         return pairs;
     }
@@ -213,15 +213,15 @@ final class LayoutEngine {
                 if (count < 0) {
                     return null;
                 }
-                String place = cylinder + " " + side;
+                String place = cylinder.concat(" ").concat(side);
                 if (count == 1) {
                     valves.add(place);
                 } else if (count < ENDS.size()) {
                     for (String end : ENDS.get(count)) {
-                        valves.add(place + " " + end);
+                        valves.add(place.concat(" ").concat(end));
                     }
                 } else {
-                    valves.addAll(LayoutLines.numbered(place + " ", count));
+                    valves.addAll(LayoutLines.numbered(place.concat(" "), count));
                 }
             }
         }
@@ -252,7 +252,7 @@ final class LayoutEngine {
         }
         List<String> places = new ArrayList<>();
         for (String camshaft : camshafts) {
-            places.addAll(LayoutLines.numbered(camshaft.equals(Place.ENGINE) ? "" : camshaft + " ", count));
+            places.addAll(LayoutLines.numbered(camshaft.equals(Place.ENGINE) ? "" : camshaft.concat(" "), count));
         }
         return places;
     }
@@ -273,7 +273,7 @@ final class LayoutEngine {
         Set<String> longer = new LinkedHashSet<>();
         for (String place : places) {
             for (String word : words) {
-                longer.add(place + " " + word);
+                longer.add(place.concat(" ").concat(word));
             }
         }
         return new ArrayList<>(longer);

@@ -30,22 +30,21 @@ final class LayoutFittings {
             case "each crankshaft plug":
                 return of(PLUGS, "crankshaft plug");
             case "each screwed plug":
-                return those(PLUGS, plug -> sheet.has(PLUGS, plug, "thread"));
+                return with(PLUGS, "thread");
             case "each hidden plug":
-                return those(PLUGS, plug -> sheet.has(PLUGS, plug, "hidden by"));
+                return with(PLUGS, "hidden by");
             case "each sensor":
                 return names(SENSORS);
             case "each buried sensor":
-                return those(SENSORS, sensor -> sheet.count(SENSORS, sensor, "reach") >= 2);
+                return buried();
             case "each trigger sensor":
                 return of(SENSORS, "trigger");
             case "each coil-type sensor":
-                return those(SENSORS, sensor -> sheet.text(SENSORS, sensor, "kind").equals("trigger")
-                        && sheet.text(SENSORS, sensor, "form").equals("coil"));
+                return coils();
             case "each knock sensor":
                 return of(SENSORS, "knock");
             case "each protection":
-                return those("protection", guard -> !sheet.none("protection", guard));
+                return guards();
             case "each oil jet":
                 return names("jets");
             case "each oil line":
@@ -75,23 +74,53 @@ final class LayoutFittings {
     }
 
     private List<String> of(String section, String kind) {
-        return those(section, name -> sheet.text(section, name, "kind").equals(kind));
-    }
-
-    private interface Which {
-        boolean is(String name);
-    }
-
-    private List<String> those(String section, Which which) {
         if (!sheet.has(section)) {
             return null;
         }
         List<String> names = new ArrayList<>();
         for (String name : sheet.keys(section)) {
-            if (which.is(name)) {
+            if (sheet.text(section, name, "kind").equals(kind)) {
                 names.add(name);
             }
         }
         return names;
+    }
+
+    private List<String> with(String section, String line) {
+        if (!sheet.has(section)) {
+            return null;
+        }
+        List<String> names = new ArrayList<>();
+        for (String name : sheet.keys(section)) {
+            if (sheet.has(section, name, line)) {
+                names.add(name);
+            }
+        }
+        return names;
+    }
+
+    private List<String> buried() {
+        List<String> sensors = with(SENSORS, "reach");
+        if (sensors != null) {
+            sensors.removeIf(sensor -> sheet.count(SENSORS, sensor, "reach") < 2);
+        }
+        return sensors;
+    }
+
+    private List<String> coils() {
+        List<String> sensors = of(SENSORS, "trigger");
+        if (sensors != null) {
+            sensors.removeIf(sensor -> !sheet.text(SENSORS, sensor, "form").equals("coil"));
+        }
+        return sensors;
+    }
+
+    /** What the maker fits; a line that says none is none. */
+    private List<String> guards() {
+        List<String> guards = names("protection");
+        if (guards != null) {
+            guards.removeIf(guard -> sheet.none("protection", guard));
+        }
+        return guards;
     }
 }

@@ -3,8 +3,8 @@ package leadlamp.record;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import leadlamp.words.Part;
 import leadlamp.words.Vocabulary;
 
@@ -19,15 +19,12 @@ final class LayoutJoints {
 
     private final LayoutLines sheet;
     private final Vocabulary words;
-    private final Function<String, List<String>> groups;
+    private final SheetLayout layout;
 
-    /**
-     * @param groups places of other groups, null where not settled
-     */
-    LayoutJoints(LayoutLines sheet, Vocabulary words, Function<String, List<String>> groups) {
+    LayoutJoints(LayoutLines sheet, Vocabulary words, SheetLayout layout) {
         this.sheet = sheet;
         this.words = words;
-        this.groups = groups;
+        this.layout = layout;
     }
 
     List<String> places(String group) {
@@ -35,45 +32,24 @@ final class LayoutJoints {
             return null;
         }
         switch (group) {
-            case "each joint":
-                return those(joint -> true, true);
-            case "each joint with a torque":
-                return those(this::torque, true);
-            case "each joint with torque alone":
-                return those(joint -> torque(joint) && !angle(joint), true);
-            case "each joint with stages":
-                return those(joint -> angle(joint) || sheet.has(JOINTS, joint, "stages")
-                        || sheet.has(JOINTS, joint, "sequence"), true);
-            case "each joint with an angle":
-                return those(this::angle, true);
             case "each joint with thread-locker":
-                return those(this::locked, says("threads", "thread-locker"));
+                return those(group, says("threads", "thread-locker"));
             case "each joint with single use bolts":
-                return those(this::singleUse, sheet.has("renew always", "bolts of"));
-            case "each joint with several lengths":
-                return those(joint -> !sheet.keys(JOINTS, joint, "lengths").isEmpty(), true);
-            case "each joint with blind holes":
-                return those(joint -> sheet.list(JOINTS, joint, "holes").contains("blind"), says("holes"));
-            case "each joint with wet holes":
-                return those(joint -> sheet.list(JOINTS, joint, "holes").contains("wet"), says("holes"));
-            case "each joint with studs":
-                return those(joint -> with(joint, "studs"), true);
+                return those(group, sheet.has("renew always", "bolts of"));
+            case "each joint with blind holes", "each joint with wet holes":
+                return those(group, says("holes"));
             case "each joint with a locating part":
-                return those(joint -> with(joint, "dowels") || sheet.text(JOINTS, joint, "form").equals("fitted"), says("dowels"));
+                return those(group, says("dowels"));
             case "each joint with a gasket":
-                return those(joint -> with(joint, "gasket"), says("gasket"));
+                return those(group, says("gasket"));
             case "each joint with sealant":
-                return those(joint -> with(joint, "sealant"), says("sealant"));
-            case "each joint with a washer":
-                return those(this::washerSeals, true);
-            case "each joint at a machined face":
-                return those(joint -> with(joint, "meets"), true);
-            case "each joint in a bearing":
-                return those(joint -> with(joint, "halves of"), true);
+                return those(group, says("sealant"));
             case "each joint in soft metal":
-                return those(joint -> soft(sheet.text(JOINTS, joint, "into")), says("into"));
-            case "each three-way joint":
-                return those(joint -> with(joint, "edges of"), true);
+                return those(group, says("into"));
+            case "each joint", "each joint with a torque", "each joint with torque alone", "each joint with stages",
+                    "each joint with an angle", "each joint with several lengths", "each joint with studs",
+                    "each joint with a washer", "each joint at a machined face", "each joint in a bearing", "each three-way joint":
+                return those(group, true);
             case "each row of a joint":
                 return rows();
             case "each passage of a joint":
@@ -98,29 +74,72 @@ final class LayoutJoints {
     List<String> of(String joint) {
         String each = sheet.text(JOINTS, joint, "each");
         Part part = each.isEmpty() ? null : words.part(each).orElse(null);
-        List<String> places = part == null ? null : groups.apply(part.group());
+        List<String> places = part == null ? null : layout.settled(part.group());
         if (places == null || places.isEmpty()) {
             return List.of(joint);
         }
         List<String> all = new ArrayList<>();
         for (String place : places) {
-            all.add(place.equals(Place.ENGINE) ? joint : joint + " " + place);
+            all.add(place.equals(Place.ENGINE) ? joint : place(joint, place));
         }
         return all;
     }
 
-    private interface Which {
-        boolean is(String joint);
+    private static String place(String name, String rest) {
+        return name.concat(" ").concat(rest);
     }
 
-    private List<String> those(Which which, boolean settled) {
+    private List<String> those(String group, boolean settled) {
         List<String> places = new ArrayList<>();
         for (String joint : sheet.keys(JOINTS)) {
-            if (which.is(joint)) {
+            if (belongs(joint, group)) {
                 places.addAll(of(joint));
             }
         }
         return places.isEmpty() && !settled ? null : places;
+    }
+
+    private boolean belongs(String joint, String group) {
+        switch (group) {
+            case "each joint with a torque":
+                return torque(joint);
+            case "each joint with torque alone":
+                return torque(joint) && !angle(joint);
+            case "each joint with stages":
+                return angle(joint) || sheet.has(JOINTS, joint, "stages") || sheet.has(JOINTS, joint, "sequence");
+            case "each joint with an angle":
+                return angle(joint);
+            case "each joint with thread-locker":
+                return locked(joint);
+            case "each joint with single use bolts":
+                return singleUse(joint);
+            case "each joint with several lengths":
+                return !sheet.keys(JOINTS, joint, "lengths").isEmpty();
+            case "each joint with blind holes":
+                return sheet.list(JOINTS, joint, "holes").contains("blind");
+            case "each joint with wet holes":
+                return sheet.list(JOINTS, joint, "holes").contains("wet");
+            case "each joint with studs":
+                return with(joint, "studs");
+            case "each joint with a locating part":
+                return with(joint, "dowels") || sheet.text(JOINTS, joint, "form").equals("fitted");
+            case "each joint with a gasket":
+                return with(joint, "gasket");
+            case "each joint with sealant":
+                return with(joint, "sealant");
+            case "each joint with a washer":
+                return washerSeals(joint);
+            case "each joint at a machined face":
+                return with(joint, "meets");
+            case "each joint in a bearing":
+                return with(joint, "halves of");
+            case "each joint in soft metal":
+                return soft(sheet.text(JOINTS, joint, "into"));
+            case "each three-way joint":
+                return with(joint, "edges of");
+            default:
+                return true;
+        }
     }
 
     /** Whether any joint of the sheet says this of itself. */
@@ -169,7 +188,8 @@ final class LayoutJoints {
 
     private boolean washerSeals(String joint) {
         String part = sheet.text(JOINTS, joint, "gasket", "part");
-        return !part.isEmpty() && words.part(part).filter(p -> p.name().equals("sealing washer")).isPresent();
+        Optional<Part> known = part.isEmpty() ? Optional.empty() : words.part(part);
+        return known.isPresent() && known.get().name().equals("sealing washer");
     }
 
     private static boolean soft(String metal) {
@@ -181,7 +201,7 @@ final class LayoutJoints {
         for (String joint : sheet.keys(JOINTS)) {
             for (String place : of(joint)) {
                 for (String row : sheet.keys(JOINTS, joint, "rows")) {
-                    rows.add(place + " " + row);
+                    rows.add(place(place, row));
                 }
             }
         }
@@ -202,7 +222,7 @@ final class LayoutJoints {
             int count = sheet.count(JOINTS, joint, line);
             for (String place : of(joint)) {
                 if (count > 0) {
-                    places.addAll(LayoutLines.numbered(place + " ", count));
+                    places.addAll(LayoutLines.numbered(place.concat(" "), count));
                 }
             }
         }
@@ -232,14 +252,14 @@ final class LayoutJoints {
         List<String> bolts = new ArrayList<>();
         for (String place : of(joint)) {
             for (String number : numbers) {
-                bolts.add(place + " " + number);
+                bolts.add(place(place, number));
             }
         }
         return bolts;
     }
 
     private List<String> rodBolts() {
-        List<String> bigEnds = groups.apply("each big end");
+        List<String> bigEnds = layout.settled("each big end");
         int bolts = sheet.count(JOINTS, "rod cap to rod", "bolts");
         if (!sheet.has(JOINTS, "rod cap to rod") && (sheet.text("layout", "big ends").equals("roller")
                 || sheet.text("layout", "crankshaft").equals("built up"))) {
@@ -250,7 +270,7 @@ final class LayoutJoints {
         }
         List<String> places = new ArrayList<>();
         for (String bigEnd : bigEnds) {
-            places.addAll(LayoutLines.numbered(bigEnd + " ", bolts));
+            places.addAll(LayoutLines.numbered(bigEnd.concat(" "), bolts));
         }
         return places;
     }

@@ -36,8 +36,8 @@ public final class SheetLayout implements EngineSheet.Layout {
         this.sheet = new LayoutLines(tree);
         this.words = words;
         this.engine = new LayoutEngine(sheet);
-        this.drive = new LayoutDrive(sheet, words, this::settled);
-        this.joints = new LayoutJoints(sheet, words, this::settled);
+        this.drive = new LayoutDrive(sheet, words, this);
+        this.joints = new LayoutJoints(sheet, words, this);
         this.fittings = new LayoutFittings(sheet);
     }
 
@@ -77,7 +77,7 @@ public final class SheetLayout implements EngineSheet.Layout {
             Optional<PartAt> at = split(place);
             if (at.isPresent() && at.get().part().equals(part.name())) {
                 own.add(place);
-            } else if (at.isPresent() && !part.name().equals(words.part(at.get().part()).map(Part::kind).orElse(""))) {
+            } else if (at.isPresent() && !kindOf(at.get().part()).equals(part.name())) {
                 others = true;
             }
         }
@@ -85,6 +85,11 @@ public final class SheetLayout implements EngineSheet.Layout {
             return Optional.of(own);
         }
         return others && (!part.kinds().isEmpty() || part.group().equals("each tensioner")) ? Optional.empty() : all;
+    }
+
+    private String kindOf(String part) {
+        Optional<Part> known = words.part(part);
+        return known.isPresent() ? known.get().kind() : "";
     }
 
     @Override
@@ -158,11 +163,12 @@ public final class SheetLayout implements EngineSheet.Layout {
     public Optional<Boolean> layoutWord(String word) {
         switch (word) {
             case "belt drive", "chain drive", "gear drive":
-                return drive.camDrive().isEmpty() ? Optional.empty() : Optional.of(word.startsWith(drive.camDrive() + " "));
+                return drive.camDrive().isEmpty() ? Optional.empty() : Optional.of(word.startsWith(drive.camDrive()));
             case "overhead cam":
                 return says("overhead cam", LAYOUT, "valve gear");
             case "pushrod":
-                return says("overhead cam", LAYOUT, "valve gear").map(overhead -> !overhead);
+                String gear = sheet.text(LAYOUT, "valve gear");
+                return gear.isEmpty() ? Optional.empty() : Optional.of(!gear.equals("overhead cam"));
             case "solid lash":
                 return says("solid", LAYOUT, "lash");
             case "hydraulic lash":
@@ -172,7 +178,8 @@ public final class SheetLayout implements EngineSheet.Layout {
             case "balance shafts":
                 return some(LAYOUT, "balance shafts");
             case "cam phasers":
-                return places("each cam phaser").map(gears -> !gears.isEmpty());
+                List<String> phasers = settled("each cam phaser");
+                return phasers == null ? Optional.empty() : Optional.of(!phasers.isEmpty());
             case "timing cover":
                 return some(LAYOUT, "timing cover");
             case "timing cover meets sump":
@@ -202,7 +209,8 @@ public final class SheetLayout implements EngineSheet.Layout {
                 return some("first running", "retighten head");
             case "flat followers with a new cam":
                 // Flat followers leave it to the record whether the camshaft is new.
-                return says("flat", LAYOUT, "followers").filter(flat -> !flat);
+                String followers = sheet.text(LAYOUT, "followers");
+                return followers.isEmpty() || followers.equals("flat") ? Optional.empty() : Optional.of(false);
             default:
                 return Optional.empty();
         }
@@ -228,14 +236,20 @@ public final class SheetLayout implements EngineSheet.Layout {
             for (String name : sheet.keys(section)) {
                 String step = sheet.text(section, name, "hidden by");
                 if (!step.isEmpty()) {
-                    hidden.computeIfAbsent(step, s -> new ArrayList<>()).add(section.equals("joints") ? "joint " + name : name);
+                    Collection<String> names = hidden.get(step);
+                    if (names == null) {
+                        names = new ArrayList<>();
+                        hidden.put(step, names);
+                    }
+                    names.add(section.equals("joints") ? "joint ".concat(name) : name);
                 }
             }
         }
         return Collections.unmodifiableMap(hidden);
     }
 
-    private List<String> settled(String group) {
+    /** The places of a group; null where the sheet does not settle it. */
+    List<String> settled(String group) {
         return places(group).orElse(null);
     }
 
@@ -250,7 +264,29 @@ public final class SheetLayout implements EngineSheet.Layout {
         if (places == null) {
             places = joints.places(group);
         }
-        return places == null ? fittings.places(group) : places;
+        if (places == null) {
+            places = fittings.places(group);
+        }
+        return places == null && ruledOut(group) ? List.of() : places;
+    }
+
+    /** Whether the layout leaves no room for a group that has no line of its own: an air-cooled engine has no coolant hose. */
+    private boolean ruledOut(String group) {
+        switch (group) {
+            case "each coolant hose":
+                return sheet.text(LAYOUT, "cooled by").equals("air");
+            case "each boost hose":
+                return !layoutWord("boosted").orElse(true);
+            case "each trigger sensor", "each coil-type sensor", "each knock sensor":
+                return !layoutWord("electronic spark or fuel").orElse(true);
+            case "each fed main bearing":
+                List<String> plain = settled("each plain bearing");
+                return plain != null && (plain.isEmpty() || !plain.get(0).startsWith("main "));
+            case "each timed shaft":
+                return sheet.has("drive") && layoutWord("balance shafts").equals(Optional.of(false)) && drive.camshaftsAlone();
+            default:
+                return false;
+        }
     }
 
     private void add(Set<String> names, String group) {

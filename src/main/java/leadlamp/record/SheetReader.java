@@ -161,7 +161,7 @@ public final class SheetReader {
         }
 
         private void gear(Node.Field gear) {
-            boolean side = Place.inOrder(gear.key()).equals(gear.key()) && !words.part(gear.key()).isPresent();
+            boolean side = Place.isOfWords(gear.key());
             String part = side ? "cam gear" : words.part(gear.key()).map(p -> p.name()).orElse(gear.key());
             String at = side ? gear.key() : Place.ENGINE;
             if (!(gear.value() instanceof Node.Fields fields)) {

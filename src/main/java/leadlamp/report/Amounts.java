@@ -15,8 +15,10 @@ import leadlamp.quantity.Unit;
 final class Amounts {
     /** Expanded uncertainty at about 95 % is twice the standard one (JCGM 100, 6.3.3). */
     private static final double COVERAGE = 2;
-    /** A doubt is given to two figures at most (JCGM 100, 7.2.6). */
+    /** A doubt is given to two figures at most (JCGM 100, 7.2.6), and to one where that one is no 1 or 2. */
+    private static final MathContext ONE_FIGURE = new MathContext(1, RoundingMode.HALF_UP);
     private static final MathContext TWO_FIGURES = new MathContext(2, RoundingMode.HALF_UP);
+    private static final char SMALL_FIGURE = '3';
     /** A limit is printed as exactly as it was written, which the decimals of the reading may not reach. */
     private static final int MOST_DECIMALS = 9;
     private static final double SAME = 1e-9;
@@ -130,7 +132,9 @@ final class Amounts {
     }
 
     private static String doubt(double written) {
-        BigDecimal rounded = BigDecimal.valueOf(written).round(TWO_FIGURES).stripTrailingZeros();
+        BigDecimal two = BigDecimal.valueOf(written).round(TWO_FIGURES);
+        boolean small = two.unscaledValue().toString().charAt(0) < SMALL_FIGURE;
+        BigDecimal rounded = (small ? two : two.round(ONE_FIGURE)).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0).toPlainString() : rounded.toPlainString();
     }
 

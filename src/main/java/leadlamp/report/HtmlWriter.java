@@ -225,9 +225,12 @@ public final class HtmlWriter {
             page.raw("</dl>\n");
             questions(group.asked());
             reasons(group.items());
+            Set<String> drawn = new HashSet<>();
             for (Item item : group.items()) {
                 for (Picture picture : item.pictures()) {
-                    picture(picture);
+                    if (drawn.add(picture.title())) {
+                        picture(picture);
+                    }
                 }
             }
             page.raw("</div>\n</details>\n");
@@ -324,7 +327,11 @@ public final class HtmlWriter {
         }
         page.raw("<section aria-labelledby=\"leftout\">\n<h2 id=\"leftout\">Left out</h2>\n");
         for (LeftOut leftOut : model.leftOut()) {
-            page.element("<pre>", String.join("\n", leftOut.block()), "</pre>");
+            page.raw("<pre>");
+            for (String line : leftOut.block()) {
+                page.text(line).raw("\n");
+            }
+            page.raw("</pre>\n");
         }
         for (String remark : model.remarks()) {
             page.element("<p>", remark, "</p>");

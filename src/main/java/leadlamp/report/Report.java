@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import leadlamp.audit.Audit;
 import leadlamp.facts.Condition;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
@@ -28,7 +29,6 @@ import leadlamp.report.ReportModel.Question;
 import leadlamp.report.ReportModel.Standing;
 import leadlamp.report.ReportModel.Tally;
 import leadlamp.report.ReportModel.Worked;
-import leadlamp.words.GaugeKind;
 import leadlamp.words.Vocabulary;
 
 /** Puts a report together from the ranked answers. */
@@ -56,6 +56,7 @@ public final class Report {
             "Usual doubts of gauges and the trade's numbers are common practice unless a source is named.");
 
     private final Build build;
+    private final List<Problem> problems;
     private final Ranking ranking;
     private final Course course;
     private final Vocabulary words;
@@ -63,15 +64,23 @@ public final class Report {
     private final Items items;
     private final Map<String, List<Verdict>> verdicts;
 
-    private Report(Build build, Ranking ranking, List<Verdict> verdicts, List<Condition> conditions, Course course,
-            Vocabulary words) {
+    private Report(Build build, List<Problem> problems, Ranking ranking, List<Verdict> verdicts,
+            List<Condition> conditions, Course course, Vocabulary words) {
         this.build = build;
+        this.problems = problems;
         this.ranking = ranking;
         this.course = course;
         this.words = words;
         this.wording = new Wording(words);
         this.verdicts = byQuantity(verdicts);
         this.items = new Items(new Lines(build), this.verdicts, conditions);
+    }
+
+    /** The report of an audit. */
+    public static ReportModel of(Audit audit, Vocabulary words) {
+        Course course = Course.of(audit.build(), words);
+        return new Report(audit.build(), audit.problems(), Ranking.of(audit, course), audit.verdicts(),
+                audit.conditions(), course, words).model(audit.values());
     }
 
     /**
@@ -87,7 +96,7 @@ public final class Report {
      */
     public static ReportModel of(Build build, Ranking ranking, List<Value> values, List<Verdict> verdicts,
             List<Condition> conditions, Course course, Vocabulary words) {
-        return new Report(build, ranking, verdicts, conditions, course, words).model(values);
+        return new Report(build, build.problems(), ranking, verdicts, conditions, course, words).model(values);
     }
 
     private ReportModel model(List<Value> values) {
@@ -98,8 +107,9 @@ public final class Report {
         List<Group> groups = groups(open);
         List<ReportModel.ClearItem> clear = items.clear(ranking.clear());
         Tally tally = tally();
-        return new ReportModel(heading(), new Standing(standing(), first(found, groups)), tally, found, accepted, open,
-                groups, later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), worked(values),
+        Next next = Next.of(ranking);
+        return new ReportModel(heading(), new Standing(standing(next), first(found, groups)), tally, found, accepted,
+                open, groups, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), worked(values),
                 Pictures.matrix(ranking.found()), Pictures.ladder(course, ranking), CAUTIONS, LIMITS);
     }
 
@@ -119,7 +129,7 @@ public final class Report {
         int low = levels[RiskLevel.LOW.ordinal()] + levels[RiskLevel.ELIMINATED.ordinal()];
         return new Tally(ranking.found().size(), levels[0], levels[1], levels[2], low, person,
                 ranking.accepted().size(), ranking.open().size(), ranking.later().size(), ranking.clear().size(),
-                build.problems().size(), tally(levels[0], levels[1], levels[2], low, person));
+                problems.size(), tally(levels[0], levels[1], levels[2], low, person));
     }
 
     private String tally(int high, int serious, int medium, int low, int person) {
@@ -143,8 +153,8 @@ public final class Report {
             text.append(". Due later ").append(ranking.later().size());
         }
         text.append(". Clear ").append(ranking.clear().size());
-        if (!build.problems().isEmpty()) {
-            text.append(". Left out ").append(build.problems().size());
+        if (!problems.isEmpty()) {
+            text.append(". Left out ").append(problems.size());
         }
         return text.append('.').toString();
     }
@@ -157,8 +167,7 @@ public final class Report {
 
     // --- what stands before the next step
 
-    private String standing() {
-        Next next = Next.of(ranking);
+    private String standing(Next next) {
         int high = 0;
         int person = 0;
         for (Ranked found : next.putRight()) {
@@ -185,9 +194,9 @@ public final class Report {
         } else {
             text.append("nothing found, and no question that is due is open. The record says no more than that.");
         }
-        if (!build.problems().isEmpty()) {
-            text.append(' ').append(count(build.problems().size(), "thing", "things"))
-                    .append(" in the files could not be read and ").append(build.problems().size() == 1 ? "was" : "were")
+        if (!problems.isEmpty()) {
+            text.append(' ').append(count(problems.size(), "thing", "things"))
+                    .append(" in the files could not be read and ").append(problems.size() == 1 ? "was" : "were")
                     .append(" left out.");
         }
         return text.toString();
@@ -245,7 +254,7 @@ public final class Report {
             for (Want want : group.also()) {
                 also.add(wording.want(want));
             }
-            groups.add(new Group(todo(group), Wording.places(group.places()), gauge(group.want()),
+            groups.add(new Group(todo(group), Wording.places(group.places()), wording.gauge(group.want()),
                     inside.get(0).settleWith(), List.copyOf(also), asked(group.answers(), inside),
                     List.copyOf(inside)));
         }
@@ -292,24 +301,11 @@ public final class Report {
                 .orElseGet(() -> wording.want(group.want()));
     }
 
-    private String gauge(Want want) {
-        if (want.how() == Want.How.SHEET) {
-            return "";
-        }
-        Optional<String> gauge = wording.usualGauge(want.word());
-        if (gauge.isEmpty()) {
-            return "";
-        }
-        String doubt = words.gauge(gauge.get()).map(GaugeKind::doubt).orElse("");
-        boolean figure = !doubt.isEmpty() && Character.isDigit(doubt.charAt(0));
-        return gauge.get() + (figure ? " (usual doubt ± " + doubt + ")" : "");
-    }
-
     // --- the rest
 
     private List<LeftOut> leftOut() {
         List<LeftOut> leftOut = new ArrayList<>();
-        for (Problem problem : build.problems()) {
+        for (Problem problem : problems) {
             leftOut.add(new LeftOut(problem.where(), ProblemText.message(problem), ProblemText.block(problem)));
         }
         return List.copyOf(leftOut);

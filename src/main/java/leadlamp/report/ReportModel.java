@@ -18,6 +18,7 @@ import leadlamp.report.draw.Picture;
  * @param accepted  what was found and the builder lives with
  * @param open      what cannot be told and is due now, worst first
  * @param groups    the same, each once, under what would settle most
+ * @param advice    the one reading or look that settles most; absent where nothing is open
  * @param later     what cannot be told and is not due yet
  * @param clear     what is clear, by topic, check and place
  * @param topics    the same, a line a topic
@@ -30,9 +31,9 @@ import leadlamp.report.draw.Picture;
  * @param limits    what Leadlamp does not know
  */
 public record ReportModel(Heading heading, Standing standing, Tally tally, List<Item> found, List<Item> accepted,
-        List<Item> open, List<Group> groups, List<Item> later, List<ClearItem> clear, List<Topic> topics,
-        List<LeftOut> leftOut, List<String> remarks, List<Worked> worked, Optional<Picture> matrix,
-        Optional<Picture> ladder, List<String> cautions, List<String> limits) {
+        List<Item> open, List<Group> groups, Optional<Advice> advice, List<Item> later, List<ClearItem> clear,
+        List<Topic> topics, List<LeftOut> leftOut, List<String> remarks, List<Worked> worked,
+        Optional<Picture> matrix, Optional<Picture> ladder, List<String> cautions, List<String> limits) {
 
     /**
      * What was audited.
@@ -183,6 +184,19 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
      * @param places where it is open; empty for the engine as a whole
      */
     public record Question(String check, String question, Optional<RiskLevel> risk, boolean person, String places) {
+    }
+
+    /**
+     * The one reading or look that settles the most and worst open questions.
+     *
+     * @param todo    what to do, as an order
+     * @param at      where; empty for the engine as a whole
+     * @param gauge   the gauge that is usual for it; empty where none is
+     * @param reach   what has to come off to get at it
+     * @param how     how the page of the worst question says to settle it
+     * @param because why this one, a sentence each
+     */
+    public record Advice(String todo, String at, String gauge, String reach, String how, List<String> because) {
     }
 
     /** One answer that is clear. The text holds its margins. */

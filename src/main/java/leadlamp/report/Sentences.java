@@ -10,7 +10,7 @@ import leadlamp.facts.Fact;
 import leadlamp.facts.Verdict;
 
 /**
- * Fills the sentence of a way: `{place}`, `{of}`, what the rule binds, and of its verdicts `{value}`, `{limit}` and
+ * Fills the sentence of a way: `{place}` and `{of}` as they stand in a record, what the rule binds, and of its verdicts `{value}`, `{limit}` and
  * `{gauge}`, each with ` of QUANTITY` where the rule matches more than one.
  */
 public final class Sentences {
@@ -19,10 +19,10 @@ public final class Sentences {
 
     /** The sentence of this finding. */
     public static String of(Check check, Finding finding) {
-        return fill(check.way(finding.way()).found(), check.askedOf(), finding);
+        return fill(check.way(finding.way()).found(), finding);
     }
 
-    static String fill(String sentence, String group, Finding finding) {
+    static String fill(String sentence, Finding finding) {
         StringBuilder out = new StringBuilder(sentence.length() + 32);
         int from = 0;
         int open = sentence.indexOf('{');
@@ -33,13 +33,17 @@ public final class Sentences {
             }
             out.append(sentence, from, open);
             String name = sentence.substring(open + 1, close).strip();
-            Optional<String> said = said(name, group, finding);
+            Optional<String> said = said(name, finding);
             // A name that nothing binds stays as it was written: a test holds that no page has one.
-            append(out, said.orElse("{" + name + "}"), name.equals("place"));
+            out.append(said.orElse("{" + name + "}"));
             from = close + 1;
             open = sentence.indexOf('{', from);
         }
-        return out.append(sentence, from, sentence.length()).toString();
+        out.append(sentence, from, sentence.length());
+        if (sentence.startsWith("{") && out.length() > 0) {
+            out.setCharAt(0, Character.toUpperCase(out.charAt(0)));
+        }
+        return out.toString();
     }
 
     /** The names that a sentence asks for, in their order. */
@@ -57,33 +61,14 @@ public final class Sentences {
         return names;
     }
 
-    /** `cylinder {place}` is written by some; the word is not said twice. */
-    private static void append(StringBuilder out, String said, boolean place) {
-        int blank = said.indexOf(' ');
-        if (place && blank > 0) {
-            String first = said.substring(0, blank + 1);
-            if (endsWith(out, first)) {
-                out.append(said, blank + 1, said.length());
-                return;
-            }
-        }
-        out.append(said);
-    }
-
-    private static boolean endsWith(StringBuilder out, String word) {
-        int start = out.length() - word.length();
-        return start >= 0 && (start == 0 || !Character.isLetter(out.charAt(start - 1)))
-                && out.substring(start).equalsIgnoreCase(word);
-    }
-
-    private static Optional<String> said(String name, String group, Finding finding) {
+    private static Optional<String> said(String name, Finding finding) {
         Map<String, String> bound = finding.bound();
         if (bound.containsKey(name)) {
             return Optional.of(bound.get(name));
         }
         switch (name) {
             case "place":
-                return Optional.of(Wording.place(group, finding.ask().at()));
+                return Optional.of(finding.ask().at());
             case "of":
                 return Optional.of(finding.ask().of());
             default:

@@ -12,10 +12,12 @@ final class Sheet {
 
     private final StringBuilder out = new StringBuilder(8192);
     private final int width;
+    private final int cut;
     private final boolean colour;
 
     Sheet(int width, boolean colour) {
         this.width = Math.max(NARROWEST, Math.min(WIDEST, width));
+        this.cut = Math.max(NARROWEST, width);
         this.colour = colour;
     }
 
@@ -63,11 +65,11 @@ final class Sheet {
         out.append(Plain.of(line)).append('\n');
     }
 
-    /** One line, cut at the width. */
+    /** One line, cut where the terminal ends. */
     void cut(String line) {
         String text = Plain.of(line);
-        if (text.codePointCount(0, text.length()) > width) {
-            text = text.substring(0, text.offsetByCodePoints(0, width - 3)) + "...";
+        if (text.codePointCount(0, text.length()) > cut) {
+            text = text.substring(0, text.offsetByCodePoints(0, cut - 3)) + "...";
         }
         out.append(text).append('\n');
     }

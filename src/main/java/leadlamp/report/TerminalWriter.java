@@ -16,6 +16,8 @@ import leadlamp.report.ReportModel.Topic;
 public final class TerminalWriter {
     private static final int LABEL = 10;
     private static final int INDENT = 4;
+    /** So many things to settle are told in full; of the others, what to do and how much it settles. */
+    private static final int DETAILED = 12;
     /** So many questions of a list that is not due are named; the rest are counted. */
     private static final int LATER = 3;
 
@@ -145,6 +147,14 @@ public final class TerminalWriter {
         out.title("Cannot tell");
         int number = 1;
         for (Group group : model.groups()) {
+            if (number == DETAILED + 1) {
+                out.blank();
+            }
+            if (number > DETAILED) {
+                out.wrap(pad(number++ + ".", INDENT), INDENT, order(group) + " ("
+                        + Report.count(group.items().size(), "question", "questions") + ").");
+                continue;
+            }
             out.blank();
             out.wrap(pad(number++ + ".", INDENT), INDENT, order(group) + ".");
             labelled("Gauge", group.gauge());

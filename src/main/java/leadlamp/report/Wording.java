@@ -11,6 +11,8 @@ import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
 import leadlamp.rank.Want;
 import leadlamp.record.Place;
+import leadlamp.words.GaugeKind;
+import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 
 /** How places, gaps, limits and wants are said. */
@@ -243,8 +245,15 @@ final class Wording {
         return "Write down " + word;
     }
 
-    /** The gauge that is usual for a reading. */
-    Optional<String> usualGauge(String word) {
-        return words.quantity(word).flatMap(q -> q.gauge());
+    /** The gauge that is usual for what is wanted, with its doubt; empty where it is no reading. */
+    String gauge(Want want) {
+        Optional<String> gauge = want.how() == Want.How.RECORD
+                ? words.quantity(want.word()).flatMap(Quantity::gauge) : Optional.empty();
+        if (gauge.isEmpty()) {
+            return "";
+        }
+        String doubt = words.gauge(gauge.get()).map(GaugeKind::doubt).orElse("");
+        boolean figure = !doubt.isEmpty() && digit(doubt.charAt(0));
+        return gauge.get() + (figure ? " (usual doubt ± " + doubt + ")" : "");
     }
 }

@@ -241,13 +241,27 @@ final class Folder {
         List<Quantity> all = List.copyOf(quantities.values());
         quantityIndex.shared().forEach((word, of) -> of.forEach(i -> mean(word, all.get(i).name())));
         // Half a name says enough only where it is a name of its own (bore taper), never as one word out of many.
+        Map<String, Integer> settled = quantityIndex.settled();
+        Map<String, Integer> settledParts = partIndex.settled();
         bare.forEach((word, of) -> {
             if (of.size() == 1 && whole.contains(word)) {
                 quantityIndex.synonym(word, of.iterator().next());
-            } else if (!quantities.containsKey(word)) {
+            } else if (!settled.containsKey(word) && !settledByPart(word, settledParts, settled)) {
                 of.forEach(i -> mean(word, all.get(i).name()));
             }
         });
+    }
+
+    /** Whether the word begins with a part's synonym and goes on with a reading of that part: `oil pressure`. */
+    private boolean settledByPart(String word, Map<String, Integer> settledParts, Map<String, Integer> settled) {
+        List<Part> all = List.copyOf(parts.values());
+        for (int i = word.lastIndexOf(' '); i > 0; i = word.lastIndexOf(' ', i - 1)) {
+            Integer part = settledParts.get(word.substring(0, i));
+            if (part != null && settled.containsKey(Index.key(all.get(part).name() + word.substring(i)))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private String kind(Line line, String name, Part part, String what) {

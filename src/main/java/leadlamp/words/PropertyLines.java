@@ -83,7 +83,8 @@ final class PropertyLines {
         for (String name : lines.keys()) {
             Object value = lines.map().get(name);
             if (section.equals("measurements") && name.equals("aside")) {
-                new Line(FILE, name, value).map().forEach((aside, takes) -> add(section, aside, Map.of(), Map.of(), String.valueOf(takes), "taken at"));
+                Line asides = new Line(FILE, name, value);
+                asides.map().forEach((aside, takes) -> add(section, aside, Map.of(), Map.of(), String.valueOf(takes), "taken at"));
             } else if (section.equals("sheet") && name.equals("names")) {
                 new Line(FILE, name, value).list().forEach(word -> add(section, word, Map.of(), Map.of(), "words", ""));
             } else if (section.equals("protection") && name.equals("names")) {

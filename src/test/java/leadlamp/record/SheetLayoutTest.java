@@ -206,6 +206,18 @@ class SheetLayoutTest {
     }
 
     @Test
+    void what_the_layout_leaves_no_room_for_is_not_asked_about() {
+        SheetLayout air = sheet("""
+                layout: { cylinders: 2, cooled by: air, turbochargers: none, supercharger: none, balance shafts: none, main bearings: 2,
+                  mains: [roller, ball], fuel: { by: mechanical }, spark: { by: mechanical } }
+                drive: { timing gears: { kind: gear, drives: camshafts }, oil pump: { kind: gear, drives: oil pump } }
+                """);
+        none(air, "each coolant hose", "each bleed point", "each boost hose", "each trigger sensor", "each knock sensor",
+                "each fed main bearing", "each timed shaft");
+        none(tarn, "each boost hose");
+    }
+
+    @Test
     void a_vee_six_has_its_banks() {
         SheetLayout vee = sheet("""
                 layout: { arrangement: vee, cylinders: 6, banks: { left: [1, 2, 3], right: [4, 5, 6] }, valves: { intake: 2, exhaust: 1 },

@@ -1,0 +1,216 @@
+package leadlamp.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import leadlamp.facts.Ask;
+import leadlamp.record.EngineSheet;
+import leadlamp.record.Place;
+import leadlamp.record.Statement;
+import leadlamp.words.Vocabulary;
+
+/** Where a question gets its answer: found, clear, or cannot tell. Nothing else decides between the last two. */
+final class Answers {
+    private static final String HIDDEN_BY = "hidden by";
+
+    private final Needs needs;
+    private final Asks asks;
+    private final Progress progress;
+    private final Vocabulary words;
+    private final Map<Ask, List<Finding>> findings = new HashMap<>();
+    private final List<Statement> hiding = new ArrayList<>();
+    private final Map<String, Map<String, List<String>>> closing = new HashMap<>();
+
+    Answers(Needs needs, Asks asks, Progress progress, Vocabulary words, EngineSheet sheet, List<Finding> found) {
+        this.needs = needs;
+        this.asks = asks;
+        this.progress = progress;
+        this.words = words;
+        for (Finding finding : found) {
+            List<Finding> here = findings.get(finding.ask());
+            if (here == null) {
+                here = new ArrayList<>();
+                findings.put(finding.ask(), here);
+            }
+            here.add(finding);
+        }
+        for (Statement line : sheet.statements()) {
+            if (line.what().equals(HIDDEN_BY)) {
+                hiding.add(line);
+            }
+        }
+    }
+
+    /** An answer and its last chance. */
+    record Told(Answer answer, LastChance chance) {
+    }
+
+    /** The answer to a question. */
+    Told answer(Asks.Question question) {
+        Check check = question.check();
+        Ask ask = question.ask();
+        List<Finding> found = new ArrayList<>();
+        Needs.Met met = new Needs.Met();
+        List<Open> open = new ArrayList<>();
+        for (Way way : check.ways()) {
+            if (asks.holds(way.applies(), ask) == Asks.Holds.NO) {
+                continue;
+            }
+            for (Finding finding : findings.getOrDefault(ask, List.of())) {
+                if (finding.way().equals(way.name())) {
+                    found.add(finding);
+                }
+            }
+            for (Needs.Unmet unmet : needs.unmet(check, way, ask, met)) {
+                open.add(new Open(way, unmet));
+            }
+        }
+        LastChance chance = chance(check, ask);
+        boolean allDue = progress.allDue() || chance.due();
+        boolean later = !allDue;
+        List<Gap> gaps = new ArrayList<>();
+        for (Open one : open) {
+            boolean due = allDue || due(one.unmet);
+            later &= !due;
+            gaps.add(gap(one.way, one.unmet, due));
+        }
+        if (question.silent()) {
+            gaps.clear();
+            gaps.add(new Gap(Gap.Why.SHEET_SILENT, check.askedOf(), List.of(Place.ENGINE), List.of(check.askedOf()),
+                    OptionalDouble.empty(), "", check.ways().get(0).name()));
+        }
+        if (!found.isEmpty()) {
+            return new Told(new Answer.Found(check, ask, List.copyOf(found), List.copyOf(gaps)), chance);
+        }
+        if (gaps.isEmpty()) {
+            return new Told(new Answer.Clear(check, ask, List.copyOf(met.grounds()), List.copyOf(met.margins())), chance);
+        }
+        return new Told(new Answer.CannotTell(check, ask, List.copyOf(gaps), later), chance);
+    }
+
+    private record Open(Way way, Needs.Unmet unmet) {
+    }
+
+    /** What is merely not recorded yet, and need not be, says so in place of that. */
+    private static Gap gap(Way way, Needs.Unmet unmet, boolean due) {
+        Needs.Lack lack = unmet.lack();
+        Gap.Why why = lack.why() == Gap.Why.NOT_RECORDED && !due ? Gap.Why.DUE_LATER : lack.why();
+        return new Gap(why, unmet.need().word(), List.copyOf(unmet.places()), lack.readings(), lack.outside(), lack.chief(), way.name());
+    }
+
+    /** Whether a step that is due now, or one that is behind, closes what is missing. */
+    private boolean due(Needs.Unmet unmet) {
+        if (unmet.need().kind() == Need.Kind.STEP && progress.behind(unmet.need().what())) {
+            return true;
+        }
+        for (String place : unmet.places()) {
+            for (String step : closing(unmet.need(), place)) {
+                if (progress.behind(step) || progress.dueNow(step)) {
+                    return true;
+                }
+            }
+            for (String reading : unmet.lack().readings()) {
+                Optional<Need> behind = reading.equals(unmet.need().word()) ? Optional.empty()
+                        : needs.need(reading, new Ask("", "", place));
+                if (behind.isPresent()) {
+                    for (String step : closing(behind.get(), place)) {
+                        if (progress.behind(step) || progress.dueNow(step)) {
+                            return true;
+                        }
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /** The first step not yet behind that closes a need of the check there, or the page's own step where that is sooner. */
+    private LastChance chance(Check check, Ask ask) {
+        String first = "";
+        String passed = "";
+        for (Way way : check.ways()) {
+            if (asks.holds(way.applies(), ask) == Asks.Holds.NO) {
+                continue;
+            }
+            for (String word : way.needs()) {
+                Optional<Need> need = needs.need(word, ask);
+                if (need.isEmpty()) {
+                    continue;
+                }
+                List<String> wanted = needs.wanted(need.get(), ask.at(), Named.quotedPlaces(way, word));
+                for (String place : wanted) {
+                    for (String step : closing(need.get(), place)) {
+                        if (progress.behind(step)) {
+                            passed = passed.isEmpty() || progress.order(step) > progress.order(passed) ? step : passed;
+                        } else if (first.isEmpty() || progress.order(step) < progress.order(first)) {
+                            first = step;
+                        }
+                    }
+                }
+            }
+        }
+        String own = check.lastChance().orElse("");
+        if (!own.isEmpty()) {
+            if (progress.behind(own)) {
+                return new LastChance(own, LastChance.Standing.PASSED);
+            }
+            if (first.isEmpty() || progress.order(own) < progress.order(first)) {
+                first = own;
+            }
+        }
+        if (first.isEmpty()) {
+            return passed.isEmpty() ? LastChance.NONE : new LastChance(passed, LastChance.Standing.PASSED);
+        }
+        return new LastChance(first, progress.dueNow(first) ? LastChance.Standing.NEXT : LastChance.Standing.LATER);
+    }
+
+    /** The steps that close a need at a place: by the graph, and by what the sheet says of a joint, plug or seal. */
+    private List<String> closing(Need need, String place) {
+        Map<String, List<String>> byPlace = closing.get(need.word());
+        if (byPlace == null) {
+            byPlace = new HashMap<>();
+            closing.put(need.word(), byPlace);
+        }
+        List<String> steps = byPlace.get(place);
+        if (steps == null) {
+            steps = find(need, place);
+            byPlace.put(place, steps);
+        }
+        return steps;
+    }
+
+    private List<String> find(Need need, String place) {
+        switch (need.kind()) {
+            case STEP:
+                return progress.following(need.what());
+            case SHEET, CONDITION, ANY:
+                return List.of();
+            default:
+        }
+        boolean joint = need.of().equals("joint") || need.of().startsWith("joint ");
+        Set<String> steps = new LinkedHashSet<>();
+        if (joint && !place.equals(Place.ENGINE)) {
+            steps.addAll(progress.closing("joint " + place));
+        } else if (need.kind() == Need.Kind.SIGN) {
+            steps.addAll(progress.closing(need.of() + " " + need.what()));
+        } else if (need.of().equals("machining") || need.of().equals("observations")) {
+            steps.addAll(progress.closing(Need.partOf(need.what(), words)));
+        } else if (need.kind() == Need.Kind.READING || words.part(need.subject()).isPresent()
+                || words.quantity(need.subject()).isPresent()) {
+            steps.addAll(progress.closing(need.subject()));
+        }
+        if (!joint && !place.equals(Place.ENGINE)) {
+            for (Statement line : hiding) {
+                if (!line.at().equals(Place.ENGINE) && Place.covers(line.at(), place)) {
+                    steps.add(line.says());
+                }
+            }
+        }
+        return List.copyOf(steps);
+    }
+}

@@ -1,0 +1,160 @@
+package leadlamp.audit;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.UnaryOperator;
+import leadlamp.derive.Derivation;
+import leadlamp.facts.Ask;
+import leadlamp.facts.Condition;
+import leadlamp.facts.Fact;
+import leadlamp.facts.Value;
+import leadlamp.facts.Verdict;
+import leadlamp.record.Build;
+import leadlamp.record.Problem;
+import leadlamp.words.Vocabulary;
+
+/**
+ * Audits builds: from statements to facts, from readings to what follows from them, each value against its limit, the
+ * named conditions, the questions, what the rules find, and the answers. What it knows is loaded once and serves many
+ * records; threads may share one.
+ */
+public final class Auditor {
+    private final Vocabulary words;
+    private final List<Check> checks;
+    private final Map<String, ConditionPage> conditions = new HashMap<>();
+    private final Rulebase rules;
+    private final Judging judging;
+    private final Map<String, Optional<Need>> needs = new ConcurrentHashMap<>();
+
+    /** Holds values against their limits. */
+    @FunctionalInterface
+    interface Judging {
+        List<Verdict> verdicts(Build build, List<Value> values, List<Fact> facts);
+    }
+
+    Auditor(Vocabulary words, List<Check> checks, List<ConditionPage> conditions, Rulebase rules, Judging judging) {
+        this.words = words;
+        this.checks = checks;
+        for (ConditionPage page : conditions) {
+            this.conditions.put(page.name(), page);
+        }
+        this.rules = rules;
+        this.judging = judging;
+    }
+
+    /** Its checks, by id. */
+    public List<Check> checks() {
+        return checks;
+    }
+
+    /** The check of this name. */
+    public Optional<Check> check(String id) {
+        for (Check check : checks) {
+            if (check.id().equals(id)) {
+                return Optional.of(check);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Audits one build. */
+    public Audit audit(Build build) {
+        return audit(build, facts -> facts);
+    }
+
+    /** Audits many, on all cores; the answers stand in the order of the builds. */
+    public List<Audit> audit(List<Build> builds) {
+        int cores = Math.min(Runtime.getRuntime().availableProcessors(), builds.size());
+        if (cores < 2) {
+            List<Audit> audits = new ArrayList<>();
+            builds.forEach(b -> audits.add(audit(b)));
+            return audits;
+        }
+        ExecutorService pool = Executors.newFixedThreadPool(cores);
+        try {
+            List<Future<Audit>> working = new ArrayList<>();
+            for (Build build : builds) {
+                working.add(pool.submit(() -> audit(build)));
+            }
+            List<Audit> audits = new ArrayList<>();
+            for (Future<Audit> one : working) {
+                audits.add(one.get());
+            }
+            return audits;
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the audit was stopped", stopped);
+        } catch (ExecutionException failed) {
+            throw failed.getCause() instanceof RuntimeException cause ? cause : new IllegalStateException(failed.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    /** Audits one build with its facts put into an order of the caller's, which must make no difference. */
+    Audit audit(Build build, UnaryOperator<List<Fact>> order) {
+        List<Fact> facts = new FactsOf(words).build(build);
+        Derivation.Worked worked = Derivation.work(build, words);
+        List<Value> values = new ArrayList<>(worked.readings());
+        values.addAll(worked.derived());
+        facts.addAll(values);
+        facts.addAll(worked.words());
+        List<Verdict> verdicts = judging.verdicts(build, values, facts);
+        facts.addAll(verdicts);
+        facts = order.apply(facts);
+        List<Condition> holding = rules.conditions(facts);
+        facts.addAll(holding);
+
+        Recorded recorded = new Recorded(facts, build.leftOut());
+        Groups groups = new Groups(build, facts, words);
+        Needs wants = new Needs(recorded, groups, words, worked.missing(), needs);
+        Work work = new Work(build, words);
+        Asks asks = new Asks(groups, recorded, wants, work, conditions);
+        List<Asks.Question> questions = asks.all(checks);
+        List<Ask> asked = new ArrayList<>(questions.size());
+        for (Asks.Question question : questions) {
+            asked.add(question.ask());
+        }
+        List<Finding> found = rules.run(asked, facts);
+
+        Answers answers = new Answers(wants, asks, work, words, build.sheet(), found);
+        List<Answer> all = new ArrayList<>(questions.size());
+        Map<Ask, LastChance> chances = new HashMap<>();
+        for (Asks.Question question : questions) {
+            Answers.Told told = answers.answer(question);
+            all.add(told.answer());
+            chances.put(question.ask(), told.chance());
+        }
+        all.sort(Auditor::byCheckAndPlace);
+        return new Audit(build, Collections.unmodifiableList(all), chances, holding, Collections.unmodifiableList(facts),
+                Collections.unmodifiableList(values), verdicts, problems(build, worked.problems()));
+    }
+
+    private static List<Problem> problems(Build build, List<Problem> worked) {
+        if (worked.isEmpty()) {
+            return build.problems();
+        }
+        List<Problem> all = new ArrayList<>(build.problems());
+        all.addAll(worked);
+        all.sort((a, b) -> a.where().compareTo(b.where()));
+        return Collections.unmodifiableList(all);
+    }
+
+    private static int byCheckAndPlace(Answer one, Answer other) {
+        int byCheck = one.check().id().compareTo(other.check().id());
+        if (byCheck != 0) {
+            return byCheck;
+        }
+        int bySubject = Natural.compare(one.ask().of(), other.ask().of());
+        return bySubject != 0 ? bySubject : Natural.compare(one.ask().at(), other.ask().at());
+    }
+}

@@ -1,0 +1,79 @@
+package leadlamp.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadlamp.audit.Auditor;
+import leadlamp.audit.Check;
+import leadlamp.rank.RiskLevel;
+import leadlamp.record.Build;
+import leadlamp.record.Problem;
+import leadlamp.record.RecordReader;
+import leadlamp.report.ProblemText;
+import leadlamp.report.Report;
+import leadlamp.report.ReportModel;
+import leadlamp.words.Vocabulary;
+import leadlamp.words.Words;
+
+/** Where a record is taken from its file to its report. One desk serves many records, on many threads. */
+final class Desk {
+    private final Vocabulary words = Words.compiled();
+    private final RecordReader reader = new RecordReader(words);
+    private final Auditor auditor = Auditor.compiled();
+
+    /**
+     * What came of one record.
+     *
+     * @param report  its report; absent where it could not be audited at all
+     * @param reasons why it could not be audited, or not in full; each may have several lines
+     */
+    record Done(Optional<ReportModel> report, List<String> reasons) {
+        /** Whether something at this level or above was found. */
+        boolean foundAtLeast(RiskLevel level) {
+            return report.isPresent() && !report.get().found().isEmpty()
+                    && report.get().found().get(0).risk().orElse(RiskLevel.LOW).compareTo(level) <= 0;
+        }
+    }
+
+    List<Check> checks() {
+        return auditor.checks();
+    }
+
+    Vocabulary words() {
+        return words;
+    }
+
+    /** Audits a record. Whatever goes wrong comes back as a reason. */
+    Done audit(Path file) {
+        try {
+            return read(file);
+        } catch (StackOverflowError | OutOfMemoryError tooMuch) {
+            return failed("it is too large or too deep to be read");
+        } catch (RuntimeException fault) {
+            return failed("Leadlamp itself failed (" + fault + "). The record is not to blame; please keep it and"
+                    + " tell whoever looks after Leadlamp");
+        }
+    }
+
+    private static Done failed(String reason) {
+        return new Done(Optional.empty(), List.of(reason + "."));
+    }
+
+    private Done read(Path file) {
+        RecordReader.Result result = reader.read(file);
+        if (result.build().isEmpty()) {
+            List<String> reasons = new ArrayList<>();
+            for (Problem problem : result.problems()) {
+                reasons.add(String.join("\n", ProblemText.block(problem)));
+            }
+            return new Done(Optional.empty(), List.copyOf(reasons));
+        }
+        Build build = result.build().get();
+        ReportModel report = Report.of(auditor.audit(build), words);
+        int left = report.leftOut().size();
+        return new Done(Optional.of(report), left == 0 ? List.of()
+                : List.of(left + (left == 1 ? " thing" : " things") + " in its files could not be read; see what was"
+                        + " left out in the report."));
+    }
+}

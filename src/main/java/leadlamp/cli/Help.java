@@ -1,0 +1,32 @@
+package leadlamp.cli;
+
+import java.util.List;
+
+/** What can be typed. */
+final class Help {
+    static final List<String> COMMANDS = List.of("audit", "next", "why", "schema", "help", "version");
+
+    static final String TEXT = """
+            Leadlamp reads an engine build record and says what is wrong, what is clear, and what cannot be told.
+
+              leadlamp audit RECORD...    the ranked risk report of each record; a folder is all records in it
+                  --as FORM               terminal (as it is), html, json or sarif
+                  --out FILE or FOLDER    write it there; several records want a folder
+                  --at-least LEVEL        status 1 from this risk level on: High (as it is), Serious, Medium, Low
+                  --brief                 one line a finding
+              leadlamp next RECORD        what to settle before the next step, and which reading settles most
+              leadlamp why CHECK          the page of a check: how it wrecks an engine, how to settle it, what to do
+              leadlamp why WORD           what a word of a record means, and which checks ask about it
+              leadlamp schema answer      the JSON Schema of the JSON answer
+              leadlamp help               this
+              leadlamp version            which Leadlamp this is
+
+            Status of audit: 0 nothing found at or above the level; 1 something found; 2 a record could not be audited
+            in full, with the reason. What cannot be told leaves it at 0: that is no word that the engine is sound.
+
+            The maker's manual, the rules of the place and licensed practice come before anything said here.
+            """;
+
+    private Help() {
+    }
+}

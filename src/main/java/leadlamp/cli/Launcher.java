@@ -1,0 +1,158 @@
+package leadlamp.cli;
+
+import java.io.File;
+import java.io.FileInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import leadlamp.audit.Rulebase;
+
+/**
+ * Where the jar starts. A Java process that must load some two thousand classes spends its time on that; with them laid out
+ * ready in an archive it takes half. No jar can ask for its archive, so this starts Java once more, with it and with the
+ * flags that suit a short run. Where there is no archive that fits, or flags were given, it goes on in this process.
+ *
+ * <p>It stays small, for it runs before all that: no text put together at length, no lambdas, no streams.
+ */
+public final class Launcher {
+    private static final String STARTED = "leadlamp.started";
+
+    private Launcher() {
+    }
+
+    public static void main(String[] arguments) throws Exception {
+        if (System.getProperty(STARTED) == null) {
+            List<String> command = command(arguments);
+            if (command != null) {
+                Process process = null;
+                try {
+                    process = new ProcessBuilder(command).inheritIO().start();
+                } catch (IOException e) {
+                    // Then it must do without.
+                }
+                if (process != null) {
+                    Runtime.getRuntime().addShutdownHook(new Stop(process));
+                    Runtime.getRuntime().halt(process.waitFor());
+                }
+            }
+        }
+        if (audits(arguments)) {
+            Thread warm = new Warm();
+            warm.setDaemon(true);
+            warm.start();
+        }
+        Main.main(arguments);
+    }
+
+    /**
+     * The archive that fits a jar and the Java that runs now. Its name changes with the jar, its place and the Java, so that
+     * one that is out of date is never taken.
+     */
+    public static File archive(File jar) throws IOException {
+        String path = jar.getCanonicalPath();
+        long key = path.hashCode();
+        key = 31 * key + jar.length();
+        key = 31 * key + jar.lastModified();
+        key = 31 * key + System.getProperty("java.home").hashCode();
+        key = 31 * key + System.getProperty("java.vm.version").hashCode();
+        return new File(path.substring(0, path.length() - ".jar".length()).concat("-").concat(Long.toHexString(key)).concat(".jsa"));
+    }
+
+    /** How Java is started for an archive to be used or made, up to the flag that says which. */
+    public static List<String> java() {
+        List<String> command = new ArrayList<>();
+        command.add(new File(System.getProperty("java.home"), "bin/java").getPath());
+        // An archive that does not fit must say nothing: it would say so on standard output, amid the report.
+        command.add("-Xlog:disable");
+        command.add("-Xshare:auto");
+        command.add("-XX:-UsePerfData");
+        command.add("-D".concat(STARTED).concat("=true"));
+        return command;
+    }
+
+    /** What to start, or null where this process is to go on. */
+    private static List<String> command(String[] arguments) throws IOException {
+        String path = System.getProperty("java.class.path");
+        if (!path.endsWith(".jar") || path.indexOf(File.pathSeparatorChar) >= 0 || flagsWereGiven()) {
+            return null;
+        }
+        File jar = new File(path).getCanonicalFile();
+        File archive = archive(jar);
+        if (!archive.exists()) {
+            return null;
+        }
+        List<String> command = java();
+        command.add("-XX:SharedArchiveFile=".concat(archive.getPath()));
+        if (isShort(arguments)) {
+            command.add("-XX:+UseSerialGC");
+            command.add("-XX:TieredStopAtLevel=1");
+        }
+        command.add("-cp");
+        command.add(jar.getPath());
+        command.add("leadlamp.cli.Launcher");
+        for (String argument : arguments) {
+            command.add(argument);
+        }
+        return command;
+    }
+
+    /** Whether few enough records are named for the quick compiler alone to be the better one. */
+    private static boolean isShort(String[] arguments) {
+        int words = 0;
+        boolean folder = false;
+        for (String argument : arguments) {
+            if (!argument.startsWith("-")) {
+                words++;
+                folder |= words > 1 && new File(argument).isDirectory();
+            }
+        }
+        return words <= 3 && !folder;
+    }
+
+    private static boolean audits(String[] arguments) {
+        return arguments.length > 1 && (arguments[0].equals("audit") || arguments[0].equals("next"));
+    }
+
+    /** Whether Java was given flags of the user's own. They are not for this class to drop; told where the system tells it. */
+    private static boolean flagsWereGiven() {
+        byte[] line = new byte[4096];
+        int length;
+        try (FileInputStream in = new FileInputStream("/proc/self/cmdline")) {
+            length = in.read(line);
+        } catch (IOException e) {
+            return false;
+        }
+        int word = 0;
+        while (word < length && line[word] != 0) {
+            word++;
+        }
+        return !(word + 5 < length && line[word + 1] == '-' && line[word + 2] == 'j' && line[word + 3] == 'a'
+                && line[word + 4] == 'r' && line[word + 5] == 0);
+    }
+
+    /** Loads the rule engine while the record is read. */
+    private static final class Warm extends Thread {
+        @Override
+        public void run() {
+            try {
+                Rulebase.warmUp();
+            } catch (RuntimeException | LinkageError e) {
+                // It will be told where it matters, when the rules run.
+            }
+        }
+    }
+
+    /** Takes the started process along when this one is told to stop. */
+    private static final class Stop extends Thread {
+        private final Process process;
+
+        Stop(Process process) {
+            this.process = process;
+        }
+
+        @Override
+        public void run() {
+            process.destroy();
+        }
+    }
+}
