@@ -18,9 +18,12 @@ import leadlamp.facts.Condition;
 import leadlamp.facts.Fact;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
+import leadlamp.judge.Judge;
+import leadlamp.judge.TradeLimits;
 import leadlamp.record.Build;
 import leadlamp.record.Problem;
 import leadlamp.words.Vocabulary;
+import leadlamp.words.Words;
 
 /**
  * Audits builds: from statements to facts, from readings to what follows from them, each value against its limit, the
@@ -32,23 +35,31 @@ public final class Auditor {
     private final List<Check> checks;
     private final Map<String, ConditionPage> conditions = new HashMap<>();
     private final Rulebase rules;
-    private final Judging judging;
+    private final TradeLimits trade;
     private final Map<String, Optional<Need>> needs = new ConcurrentHashMap<>();
 
-    /** Holds values against their limits. */
-    @FunctionalInterface
-    interface Judging {
-        List<Verdict> verdicts(Build build, List<Value> values, List<Fact> facts);
-    }
-
-    Auditor(Vocabulary words, List<Check> checks, List<ConditionPage> conditions, Rulebase rules, Judging judging) {
+    private Auditor(Vocabulary words, List<Check> checks, List<ConditionPage> conditions, Rulebase rules, TradeLimits trade) {
         this.words = words;
         this.checks = checks;
         for (ConditionPage page : conditions) {
             this.conditions.put(page.name(), page);
         }
         this.rules = rules;
-        this.judging = judging;
+        this.trade = trade;
+    }
+
+    /** With what the program carries. */
+    public static Auditor compiled() {
+        Compiled pages = CheckPages.compiled();
+        Auditor auditor = new Auditor(Words.compiled(), pages.checks(), pages.conditions(), Rulebase.compiled(),
+                TradeLimits.compiled());
+        auditor.needs.putAll(pages.needs());
+        return auditor;
+    }
+
+    /** With pages, rules and limits of the caller's. */
+    public static Auditor of(Vocabulary words, CheckPages.Pages pages, Rulebase rules, TradeLimits trade) {
+        return new Auditor(words, pages.checks(), pages.conditions(), rules, trade);
     }
 
     /** Its checks, by id. */
@@ -108,7 +119,7 @@ public final class Auditor {
         values.addAll(worked.derived());
         facts.addAll(values);
         facts.addAll(worked.words());
-        List<Verdict> verdicts = judging.verdicts(build, values, facts);
+        List<Verdict> verdicts = Judge.judge(values, facts, build, words, trade);
         facts.addAll(verdicts);
         facts = order.apply(facts);
         List<Condition> holding = rules.conditions(facts);

@@ -32,7 +32,7 @@ final class Compiled {
     private final int backAt;
     private final List<Check> checks;
     private final List<ConditionPage> conditions;
-    private final Map<String, Need> needs;
+    private final Map<String, Optional<Need>> needs;
 
     Compiled(byte[] bytes) {
         this.bytes = bytes;
@@ -64,18 +64,18 @@ final class Compiled {
         return conditions;
     }
 
-    /** A word of needs, heeds, applies or conditions, taken apart. */
-    Optional<Need> need(String word) {
-        return Optional.ofNullable(needs.get(word));
+    /** Words of needs, heeds, applies and conditions, taken apart. */
+    Map<String, Optional<Need>> needs() {
+        return needs;
     }
 
-    private Map<String, Need> readNeeds(In in) {
+    private Map<String, Optional<Need>> readNeeds(In in) {
         int count = in.number();
-        Map<String, Need> read = new HashMap<>(count * 2);
+        Map<String, Optional<Need>> read = new HashMap<>(count * 2);
         Need.Kind[] kinds = Need.Kind.values();
         for (int i = 0; i < count; i++) {
             String word = word(in);
-            read.put(word, new Need(word, kinds[in.number()], word(in), word(in), word(in)));
+            read.put(word, Optional.of(new Need(word, kinds[in.number()], word(in), word(in), word(in))));
         }
         return read;
     }

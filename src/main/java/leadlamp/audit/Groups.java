@@ -123,13 +123,27 @@ final class Groups {
         }
         places.addAll(more);
         List<Spot> spots = new ArrayList<>(places.size());
+        boolean parts = group.equals("each part of the sheet");
         for (String place : places) {
-            int at = group.equals("each part of the sheet") ? place.indexOf(" at ") : -1;
-            spots.add(group.equals("each part of the sheet")
-                    ? at < 0 ? new Spot(place, Place.ENGINE) : new Spot(place.substring(0, at), place.substring(at + 4))
-                    : new Spot("", place));
+            spots.add(parts ? part(place) : new Spot("", place));
         }
         return new Members(List.copyOf(spots), given.isPresent());
+    }
+
+    /** A name of the sheet as a part and where what is said of it stands: `belt idler low` is the belt idler at `low`. */
+    private Spot part(String name) {
+        for (int end = name.length(); end > 0; end = name.lastIndexOf(' ', end - 1)) {
+            String word = name.substring(0, end);
+            Optional<Part> part = words.part(word).filter(p -> p.name().equals(word));
+            if (part.isPresent()) {
+                List<String> own = layout.places(part.get()).orElse(List.of());
+                String rest = end == name.length() ? "" : name.substring(end + 1);
+                String at = own.contains(name) ? name : own.contains(word) ? word : rest.startsWith("at ") ? rest.substring(3)
+                        : rest;
+                return new Spot(word, at.isEmpty() ? Place.ENGINE : at);
+            }
+        }
+        return new Spot("", name);
     }
 
     /** Takes the places that the record names and that are not of the known ones already, cut to the form of the group. */
@@ -140,7 +154,7 @@ final class Groups {
                 if (Untold.is(place)) {
                     more.add(place);
                 } else if (!related(place, known)) {
-                    String cut = form(group).cut(place);
+                    String cut = group.startsWith("each joint") ? joint(place) : form(group).cut(place);
                     if (!cut.equals(Place.ENGINE)) {
                         more.add(cut);
                     }

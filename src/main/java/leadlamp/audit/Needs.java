@@ -280,7 +280,7 @@ final class Needs {
             return told && !foundTold(need, place, sides) ? Lack.of(Gap.Why.ONLY_TOLD, need.word())
                     : told ? null : noReading(need, place, 0);
         }
-        Lack lack = sides.verdict() ? verdict(need, place, sides, all, met) : null;
+        Lack lack = sides.verdict() ? verdict(need, place, own, sides, all, met) : null;
         if (lack == null) {
             own.forEach(met::ground);
         }
@@ -297,7 +297,7 @@ final class Needs {
         return false;
     }
 
-    private Lack verdict(Need need, String place, Sides sides, Sides all, Met met) {
+    private Lack verdict(Need need, String place, List<Value> own, Sides sides, Sides all, Met met) {
         List<Verdict> there = new ArrayList<>();
         List<Verdict> near = new ArrayList<>();
         for (Verdict verdict : recorded.verdicts(need.word())) {
@@ -326,12 +326,22 @@ final class Needs {
             }
         }
         if (!asks && !elsewhere) {
-            return Lack.of(Gap.Why.NO_LIMIT, need.word());
+            return Lack.of(verdicts.isEmpty() && oneSided(own, sides) ? Gap.Why.ONE_SIDE_ONLY : Gap.Why.NO_LIMIT, need.word());
         }
         if (lack == null) {
             verdicts.forEach(met::margin);
         }
         return lack;
+    }
+
+    /** A bound says nothing of the side at which it is open, and then there is no verdict at all. */
+    private static boolean oneSided(List<Value> values, Sides sides) {
+        for (Value value : values) {
+            if (sides.least() && value.low().isEmpty() || sides.most() && value.high().isEmpty()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Lack side(Need need, Optional<Verdict.Side> side) {
@@ -438,8 +448,27 @@ final class Needs {
         Set<String> readings = lackingAt(need.of(), place);
         if (readings.isEmpty()) {
             behind(need.of(), readings, 0);
+            readings.removeIf(reading -> there(reading, place));
         }
         return readings.isEmpty() ? null : behind(need, readings, place, depth);
+    }
+
+    private boolean there(String reading, String place) {
+        boolean elsewhere = false;
+        boolean related = false;
+        for (Fact fact : recorded.of(reading)) {
+            if (fact instanceof Value value && value.told().isEmpty()) {
+                if (stands(value, place)) {
+                    return true;
+                }
+                elsewhere = true;
+            }
+        }
+        Optional<Need> need = need(reading, new Ask("", "", place));
+        for (String wanted : need.isPresent() ? wanted(need.get(), place, List.of()) : List.<String>of()) {
+            related |= Place.related(wanted, place);
+        }
+        return elsewhere && !related;
     }
 
     /** What a sum lacks at a place. */

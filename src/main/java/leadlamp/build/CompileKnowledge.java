@@ -11,13 +11,19 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import leadlamp.audit.CheckPages;
 import leadlamp.audit.RulebaseFile;
 import leadlamp.audit.RulebaseRule;
 import leadlamp.audit.Way;
+import leadlamp.judge.TradeLimits;
+import leadlamp.judge.TradeLimits;
 import leadlamp.record.Problem;
+import leadlamp.record.Where;
+import leadlamp.record.Where;
 import leadlamp.words.Vocabulary;
 import leadlamp.words.Words;
 
@@ -26,7 +32,8 @@ import leadlamp.words.Words;
  * knowledge nor a class changed since it last ran.
  */
 public final class CompileKnowledge {
-    private static final List<String> MADE = List.of(Words.RESOURCE, CheckPages.RESOURCE, RulebaseFile.RESOURCE);
+    private static final List<String> MADE = List.of(Words.RESOURCE, CheckPages.RESOURCE, RulebaseFile.RESOURCE,
+            TradeLimits.RESOURCE);
 
     /** What to do about faults: stop, which is usual, or only tell them and leave out what cannot be read. */
     private static final String FAULTS = "leadlamp.faults";
@@ -79,15 +86,37 @@ public final class CompileKnowledge {
         }
         CheckPages.Pages pages = CheckPages.ofFolder(rules, words, file -> patterns.getOrDefault(file, Map.of()));
         faults.addAll(pages.problems());
+        TradeLimits limits = TradeLimits.none();
+        try {
+            limits = TradeLimits.ofFolder(rules, words);
+        } catch (IllegalArgumentException wrong) {
+            faults.add(new Problem(new Where(rules.getFileName().toString(), 0, 0), 0, "", "Limits have faults:\n"
+                    + wrong.getMessage(), "", Optional.empty(), ""));
+        }
         try (OutputStream out = Files.newOutputStream(classes.resolve(RulebaseFile.RESOURCE.substring(1)))) {
             RulebaseFile.write(all, out);
         }
         try (OutputStream out = Files.newOutputStream(classes.resolve(CheckPages.RESOURCE.substring(1)))) {
             CheckPages.compile(pages.checks(), pages.conditions(), words, out);
         }
+        try (OutputStream out = Files.newOutputStream(classes.resolve(TradeLimits.RESOURCE.substring(1)))) {
+            limits.compile(out);
+        }
+        try (OutputStream out = Files.newOutputStream(classes.resolve(TradeLimits.RESOURCE.substring(1)))) {
+            limits.compile(out);
+        }
         System.out.println("Compiled " + all.size() + " rules, " + pages.checks().size() + " checks and "
                 + pages.conditions().size() + " conditions");
         return faults;
+    }
+
+    private static TradeLimits limits(Path rules, Vocabulary words, List<Problem> faults) throws IOException {
+        try {
+            return TradeLimits.ofFolder(rules, words);
+        } catch (IllegalArgumentException wrong) {
+            faults.add(new Problem(new Where(rules.getFileName().toString(), 0, 0), 0, "", wrong.getMessage(), "", Optional.empty(), ""));
+            return TradeLimits.none();
+        }
     }
 
     /** All files below a folder with this ending, in an order that is the same on every machine. */

@@ -197,7 +197,8 @@ public final class RuleReader {
             fault(start, 4, "The rule is called \"" + title + "\".", "Its name is `check: way`, as \"" + name + ": form\".",
                     Optional.empty());
         }
-        tree.getAttributes().values().forEach(attribute -> fault(at(attribute), attribute.getName().length(),
+        tree.getAttributes().values().forEach(attribute -> fault(
+                Math.max(start, text.lastIndexOf(attribute.getName(), at(attribute))), attribute.getName().length(),
                 "`" + attribute.getName() + "` has no place in a rule.",
                 "Rules only find; where order matters, a stage is missing before them.", Optional.empty()));
         if (tree.getParentName() != null) {
@@ -641,7 +642,7 @@ public final class RuleReader {
     }
 
     /**
-     * The patterns of the rules of one file, by way; those of a condition that has but one rule by its name.
+     * The patterns of the rules of one file, by way; those of a condition all by its name.
      *
      * @throws IllegalArgumentException if the file has a fault
      */
@@ -661,7 +662,8 @@ public final class RuleReader {
     static Map<String, List<Way.Pattern>> patterns(Read read) {
         Map<String, List<Way.Pattern>> patterns = new LinkedHashMap<>();
         for (Rule rule : read.rules) {
-            patterns.put(rule.rule.way().isEmpty() ? rule.rule.check() : rule.rule.way(), rule.patterns);
+            String name = rule.rule.sets() ? rule.rule.check() : rule.rule.way();
+            patterns.computeIfAbsent(name, n -> new ArrayList<>()).addAll(rule.patterns);
         }
         return patterns;
     }

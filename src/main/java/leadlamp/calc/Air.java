@@ -39,9 +39,8 @@ public final class Air {
      */
     public static double pressureAtHeight(double height) {
         Argument.finite("height above the sea", height);
-        if (height < -500) {
-            throw new IllegalArgumentException("| height > 11000 | The height above the sea must lie from -500 to "
-                    + "11000 m.");
+        if (height < -500 || height > 11000) {
+            throw new IllegalArgumentException("The height above the sea must lie from -500 to 11000 m.");
         }
         return 101325 * Math.pow(1 - 2.25577e-5 * height, 5.25588);
     }

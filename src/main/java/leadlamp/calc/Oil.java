@@ -574,9 +574,8 @@ public final class Oil {
         if (humidity <= 0) {
             throw new IllegalArgumentException("The humidity must be above zero.");
         }
-        if (air < 228.15) {
-            throw new IllegalArgumentException("| air > 333.15 | The air temperature must lie from -45 to 60 "
-                    + "degrees Celsius.");
+        if (air < 228.15 || air > 333.15) {
+            throw new IllegalArgumentException("The air temperature must lie from -45 to 60 degrees Celsius.");
         }
         double celsius = air - 273.15;
         double g = Math.log(humidity) + 17.62 * celsius / (243.1 + celsius);

@@ -5,6 +5,7 @@ import static leadlamp.derive.Take.all;
 import static leadlamp.derive.Take.by;
 import static leadlamp.derive.Take.ends;
 import static leadlamp.derive.Take.every;
+import static leadlamp.derive.Take.everyOfAll;
 import static leadlamp.derive.Take.greatest;
 import static leadlamp.derive.Take.least;
 import static leadlamp.derive.Take.mean;
@@ -384,7 +385,7 @@ final class BottomEnd {
     }
 
     private static Derived offTheRest(String name, String of) {
-        return value(name).from(reading(of), every(of).renamed("all of " + of))
+        return value(name).from(reading(of), everyOfAll(of).renamed("all of " + of))
                 .by(v -> Sets.offTheRest(v.get(of), Shapes.others(v, of, "all of " + of)))
                 .sum((v, r) -> "{here} - middle of the others {rest}".replace("{here}", v.show(of))
                         .replace("{rest}", v.show(Sets.median(Shapes.others(v, of, "all of " + of)), of)));

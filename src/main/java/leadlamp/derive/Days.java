@@ -21,7 +21,8 @@ import leadlamp.record.Where;
  */
 final class Days {
     static final Unit DAYS = Units.named("days", Dimension.TIME).orElseThrow();
-    private static final Unit HOURS = Units.named("h", Dimension.TIME).orElseThrow();
+    static final Unit MINUTES = Units.named("min", Dimension.TIME).orElseThrow();
+    static final Unit HOURS = Units.named("h", Dimension.TIME).orElseThrow();
     private static final double DAY = 86_400;
     /** Days in a month, for what is told in months. */
     private static final double MONTH = 365.25 / 12;
@@ -29,9 +30,9 @@ final class Days {
     private Days() {
     }
 
-    /** Time between two moments; below nought where the second came first. */
+    /** Time between two moments of one order; two on one day without a time may be as near as nothing. */
     static double between(double from, double to) {
-        return to - from;
+        return Math.max(0, to - from);
     }
 
     /** When a step was done at a place, as its entry says. */
@@ -126,11 +127,11 @@ final class Days {
 
     /** Age of a part on the latest day of the record: as told, else from its date. */
     static Optional<Value> age(Site site, String name, String part, String place) {
-        Optional<Statement> told = site.word(part, place, "age").filter(s -> s.value().isPresent() && s.value().get().figure());
+        Optional<Statement> told = PartsAged.word(site, part, place, "age").filter(s -> s.value().isPresent() && s.value().get().figure());
         if (told.isPresent()) {
             return Site.written(name, place, told.get());
         }
-        Optional<Statement> made = site.word(part, place, "date made");
+        Optional<Statement> made = PartsAged.word(site, part, place, "date made");
         Optional<LocalDate> today = site.today();
         if (made.isEmpty() || today.isEmpty()) {
             return Optional.empty();

@@ -2,6 +2,7 @@ package leadlamp.derive;
 
 import java.util.List;
 import java.util.Optional;
+import leadlamp.quantity.Unit;
 
 /**
  * One entry of the table of derived values: from what, for which places, by which formula. What it applies to is said here, once;
@@ -23,6 +24,7 @@ final class Derived {
     private String each = "";
     private int figures = -1;
     private boolean finer;
+    private Optional<Unit> unit = Optional.empty();
     private String unitLike = "";
 
     /** What a value is worked out by: SI in, SI out. */
@@ -108,6 +110,16 @@ final class Derived {
     Derived inUnitOf(String take) {
         this.unitLike = take;
         return this;
+    }
+
+    /** The unit in which it is always printed. */
+    Derived in(Unit unit) {
+        this.unit = Optional.of(unit);
+        return this;
+    }
+
+    Optional<Unit> unit() {
+        return unit;
     }
 
     String name() {

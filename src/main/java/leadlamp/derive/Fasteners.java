@@ -154,7 +154,7 @@ final class Fasteners {
                             + "{grub screw shaft diameter}").figures(1);
             case "locker cure time" -> value(name).from(Days.fromJoint(), Days.toStartOrOil())
                     .at(site -> Joints.joints(site, "each joint with thread-locker"))
-                    .by(v -> Days.between(v.get("joint tightened"), v.get("start or oil"))).sum("from tightening to start or oil").figures(0);
+                    .by(v -> Days.between(v.get("joint tightened"), v.get("start or oil"))).sum("from tightening to start or oil").in(Days.HOURS).figures(0);
             default -> null;
         };
     }

@@ -111,7 +111,7 @@ final class Head {
                     .by(v -> Gap.fireRingRoom(v.get("head gasket bore"), v.get("cylinder bore"), Math.max(0, v.get("head gasket float on dowels")),
                             Math.max(0, v.get("cylinder chamfer"))))
                     .sum("half of (gasket {head gasket bore} - bore {cylinder bore} - float {head gasket float on dowels}) - chamfer "
-                            + "{cylinder chamfer}").inUnitOf("cylinder chamfer").finer();
+                            + "{cylinder chamfer}").inUnitOf("cylinder chamfer").figures(2);
             case "head bolt room" -> value(name).from(reading("head bolt hole depth"), reading("head bolt free length"),
                     reading("head height at bolt"), reading("head gasket compressed thickness"), headBoltWasher())
                     .by(v -> Engagement.bottomRoom(v.get("head bolt hole depth"), Engagement.reach(v.get("head bolt free length"),

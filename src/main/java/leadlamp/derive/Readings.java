@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import leadlamp.facts.Value;
@@ -244,8 +245,23 @@ public final class Readings {
         return Optional.empty();
     }
 
-    /** Unit and decimals in which a quantity is printed where no reading says one. */
-    static Unit unit(Quantity quantity) {
-        return quantity.unit();
+    /**
+     * The standard uncertainty that one reading of a quantity would have with another gauge of the record, shared part and
+     * own part together; empty where that gauge does not read it.
+     */
+    public static OptionalDouble doubtWith(Build build, Vocabulary words, Quantity quantity, String gauge, double si, Unit unit) {
+        GaugeDoubts doubts = new GaugeDoubts(build, words);
+        Written as = new Written(Written.Form.PLAIN, si, si, unit, 6, "");
+        Statement read = new Statement(Statement.Form.READ, quantity.name(), "engine", "", "", Optional.of(as), List.of(gauge), Map.of(),
+                Optional.empty(), new Where("", 0, 0), "");
+        GaugeDoubts.Doubt doubt = doubts.of(quantity, read, si);
+        if (doubt.parts().isEmpty() || !doubt.gauge().equals(gauge)) {
+            return OptionalDouble.empty();
+        }
+        double sum = 0;
+        for (double part : doubt.parts().values()) {
+            sum += part * part;
+        }
+        return OptionalDouble.of(Math.sqrt(sum));
     }
 }

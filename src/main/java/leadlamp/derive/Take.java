@@ -109,6 +109,22 @@ abstract class Take {
         return new Every(quantity);
     }
 
+    /** The same, of the whole engine, wherever the sum is worked out. */
+    static Take everyOfAll(String quantity) {
+        Take every = new Every(quantity);
+        return new Take(quantity) {
+            @Override
+            String quantity() {
+                return quantity;
+            }
+
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                return every.at(site, "engine");
+            }
+        };
+    }
+
     /** Those of every place of the group where they were read, at least two. */
     static Take known(String quantity) {
         return new Known(quantity);

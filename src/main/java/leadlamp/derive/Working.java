@@ -254,6 +254,9 @@ final class Working {
 
     /** The record's own unit: that of the first figure of the same dimension; else the vocabulary's. */
     private Unit unit() {
+        if (entry.unit().isPresent()) {
+            return entry.unit().get();
+        }
         if (!entry.unitLike().isEmpty()) {
             for (Slot slot : slots) {
                 if (slot.name().equals(entry.unitLike()) && slot.values().get(0).unit().dimension() == quantity.dimension()) {
@@ -289,7 +292,7 @@ final class Working {
 
     private int decimals(Unit unit, double result) {
         if (entry.figures() >= 0) {
-            return entry.figures();
+            return Math.max(0, entry.figures() + finerUnit(unit));
         }
         int most = -1;
         if (!plainNumber(quantity.dimension())) {
@@ -301,6 +304,14 @@ final class Working {
             }
         }
         return most >= 0 ? most + (entry.isFiner() ? 1 : 0) : Figures.decimalsFor(unit.fromSi(result), 3);
+    }
+
+    /** Decimals more that an inch wants than a millimetre. */
+    private int finerUnit(Unit unit) {
+        return switch (unit.dimension()) {
+            case LENGTH, AREA, VOLUME -> (int) Math.round(Math.log10(unit.factor() / quantity.unit().factor()));
+            default -> 0;
+        };
     }
 
     private boolean usual() {

@@ -1,13 +1,12 @@
 package leadlamp.judge;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Set;
 import leadlamp.calc.Conformity;
 import leadlamp.derive.Readings;
 import leadlamp.facts.Fact;
@@ -19,199 +18,241 @@ import leadlamp.facts.Verdict.Standing;
 import leadlamp.quantity.Estimate;
 import leadlamp.record.Build;
 import leadlamp.record.Place;
+import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 
 /**
- * Holds each value against the one limit that applies.
+ * Holds each value against the one limit that applies, side by side.
  *
- * <p>The guard band is the expanded uncertainty, twice the standard uncertainty: a value is within or outside only when
- * that is proven (ISO 14253-1; JCGM 106, guarded acceptance and guarded rejection). Between them it is undecided, and
- * the verdict carries the probability of being outside.
+ * <p>The guard band is the expanded uncertainty, twice the standard one: within or outside is only what lies so with all of its
+ * doubt (ISO 14253-1, JCGM 106). A one-sided band of 1.65 would prove at 95 %; the wider one is taken because a builder can redo it
+ * with the figures that are printed, value and doubt, and because a doubt that rests on usual figures is itself not sharp. At one limit it
+ * proves at 97.7 %.
  */
 public final class Judge {
-    /** Coverage factor of the guard band, about 95 % (JCGM 100, 6.3.3). */
-    private static final double COVERAGE = 2;
+    private static final double TWICE = 2;
+    private static final String TRIAL = " as trial";
 
-    private final Build build;
-    private final Vocabulary words;
     private final Limits limits;
+    private final List<Verdict> verdicts = new ArrayList<>();
 
-    private Judge(Build build, Vocabulary words, TradeLimits trade, Said said) {
-        this.build = build;
-        this.words = words;
-        this.limits = new Limits(build, words, trade, said);
+    private Judge(Limits limits) {
+        this.limits = limits;
+    }
+
+    /** Verdicts of all values that have a limit, and of the shorter places that their groups ask. */
+    public static List<Verdict> judge(List<Value> values, Build build, Vocabulary words, TradeLimits trade) {
+        return judge(values, List.of(), build, words, trade);
     }
 
     /**
-     * The verdicts on all values that have a limit, and the worst of longer places at the shorter ones of their group.
+     * The same, with the facts whose words a limit may be narrowed by.
      *
-     * @param values values read and worked out
-     * @param facts  what record and sheet say in words
+     * @param facts what record and sheet say in words
      */
-    public static List<Verdict> judge(List<Value> values, Collection<? extends Fact> facts, Build build, Vocabulary words,
-            TradeLimits trade) {
-        Judge judge = new Judge(build, words, trade, new Said(facts, values, words));
-        List<Verdict> verdicts = new ArrayList<>();
+    public static List<Verdict> judge(List<Value> values, List<? extends Fact> facts, Build build, Vocabulary words, TradeLimits trade) {
+        Judge judge = new Judge(new Limits(values, facts, build, words, trade));
         for (Value value : values) {
-            judge.verdict(value).ifPresent(verdicts::add);
+            if (!value.of().endsWith(TRIAL)) {
+                judge.one(value);
+            }
         }
-        judge.gather(verdicts);
-        return List.copyOf(verdicts);
+        judge.shorterPlaces(build, words);
+        return judge.verdicts;
     }
 
-    private Optional<Verdict> verdict(Value value) {
-        if (value.of().endsWith(" as trial")) {
-            return Optional.empty();
+    private void one(Value value) {
+        List<LimitUsed> used = limits.of(value);
+        if (used.isEmpty()) {
+            return;
         }
-        boolean found = value.of().endsWith(" as found");
-        String quantity = found ? value.of().substring(0, value.of().length() - " as found".length()) : value.of();
-        String kind = found && value.kind().endsWith(" as found") ? value.kind().substring(0, value.kind().length() - " as found".length())
-                : value.kind();
-        Verdict verdict = null;
-        for (LimitUsed limit : limits.of(value, quantity, kind)) {
-            Verdict one = held(value, limit);
-            verdict = verdict == null ? one : open(verdict, one);
+        Verdict verdict = against(value, used.get(0));
+        for (int i = 1; i < used.size(); i++) {
+            verdict = both(verdict, against(value, used.get(i)));
         }
-        return Optional.ofNullable(verdict).filter(v -> v.least().isPresent() || v.most().isPresent());
+        if (verdict.least().isPresent() || verdict.most().isPresent()) {
+            verdicts.add(verdict);
+        }
     }
 
-    private Verdict held(Value value, LimitUsed limit) {
-        Optional<Side> least = limit.least().isPresent() ? side(value, limit.least(), true) : Optional.empty();
-        Optional<Side> most = limit.most().isPresent() ? side(value, limit.most(), false) : Optional.empty();
+    private static Verdict against(Value value, LimitUsed limit) {
+        Optional<Side> least = limit.least().isPresent() ? side(value, limit.least().getAsDouble(), true) : Optional.empty();
+        Optional<Side> most = limit.most().isPresent() ? side(value, limit.most().getAsDouble(), false) : Optional.empty();
         return new Verdict(value.of(), value.kind(), value.at(), least, most, value, limit);
     }
 
-    /**
-     * How a value stands against one side. A bound says nothing of the side at which it is open. Of a range each end must
-     * hold; at one single place one end proven outside is enough, of several places both must be.
-     */
-    private static Optional<Side> side(Value value, OptionalDouble limit, boolean least) {
+    /** What stands only if all lines that may apply give it. */
+    private static Verdict both(Verdict one, Verdict other) {
+        return new Verdict(one.of(), one.kind(), one.at(), agreed(one.least(), other.least()), agreed(one.most(), other.most()), one.value(),
+                one.limit());
+    }
+
+    private static Optional<Side> agreed(Optional<Side> one, Optional<Side> other) {
+        if (one.isEmpty() && other.isEmpty()) {
+            return one;
+        }
+        if (one.isPresent() && other.isPresent() && one.get().standing() == other.get().standing()) {
+            return one.get().outside() >= other.get().outside() ? one : other;
+        }
+        Side known = one.or(() -> other).get();
+        double outside = one.isPresent() && other.isPresent() ? Math.max(one.get().outside(), other.get().outside()) : known.outside();
+        return Optional.of(new Side(Standing.UNDECIDED, outside, known.expanded(), known.chiefSource()));
+    }
+
+    /** One side of a limit. */
+    private static Optional<Side> side(Value value, double limit, boolean least) {
         Optional<Estimate> near = least ? value.low() : value.high();
         Optional<Estimate> far = least ? value.high() : value.low();
+        String said = Limits.said(value);
         if (near.isEmpty()) {
+            // A bound that says nothing of this side, unless all that it leaves lies outside.
+            if (far.isPresent() && standing(far.get(), limit, least) == Standing.OUTSIDE) {
+                return Optional.of(told(value, Standing.OUTSIDE, far.get(), limit, least));
+            }
             return Optional.empty();
         }
-        double at = limit.getAsDouble();
-        Standing standing = standing(near.get(), at, least);
-        String said = value.asides().getOrDefault(Readings.SAID, "");
-        boolean several = said.equals(Readings.RANGE_OF_SEVERAL) || said.equals(Readings.BOUND_OF_SEVERAL);
-        if (standing == Standing.OUTSIDE && several && (far.isEmpty() || standing(far.get(), at, least) != Standing.OUTSIDE)) {
-            standing = Standing.UNDECIDED;
+        Standing standing = standing(near.get(), limit, least);
+        if (said.equals(Readings.MEAN)) {
+            // A mean proves no place; one that is itself outside does so for one of them at least.
+            return standing == Standing.OUTSIDE ? Optional.of(told(value, standing, near.get(), limit, least)) : Optional.empty();
         }
-        if (standing == Standing.OUTSIDE && far.isEmpty() && !said.equals(Readings.END_MET)) {
-            // `under 0.05` against a most of 0.04: the reading is no more than that, and may be anything below.
-            standing = Standing.UNDECIDED;
+        if (standing == Standing.OUTSIDE) {
+            boolean severalPlaces = said.equals(Readings.RANGE_OF_SEVERAL) || said.equals(Readings.BOUND_OF_SEVERAL);
+            boolean met = far.isPresent() ? !severalPlaces : said.equals(Readings.END_MET);
+            boolean bothOut = far.isPresent() && standing(far.get(), limit, least) == Standing.OUTSIDE;
+            standing = met || bothOut ? Standing.OUTSIDE : Standing.UNDECIDED;
         }
-        if (said.equals(Readings.MEAN) && (standing == Standing.WITHIN || !value.at().startsWith("one of "))) {
-            standing = Standing.UNDECIDED;
-        }
-        if (!value.told().isEmpty() && standing == Standing.WITHIN) {
-            standing = Standing.UNDECIDED;
-        }
-        double standard = near.get().standardUncertainty();
-        double outside = 1 - Conformity.probability(near.get().value(), standard, least ? at : Double.NEGATIVE_INFINITY,
-                least ? Double.POSITIVE_INFINITY : at);
-        return Optional.of(new Side(standing, outside, COVERAGE * standard, near.get().chiefSource()));
+        return Optional.of(told(value, standing, near.get(), limit, least));
+    }
+
+    /** What others told proves nothing inside. */
+    private static Side told(Value value, Standing standing, Estimate end, double limit, boolean least) {
+        double standard = end.standardUncertainty();
+        double within = least ? Conformity.probability(end.value(), standard, limit, Double.POSITIVE_INFINITY)
+                : Conformity.probability(end.value(), standard, Double.NEGATIVE_INFINITY, limit);
+        Standing stands = standing == Standing.WITHIN && !value.told().isEmpty() ? Standing.UNDECIDED : standing;
+        return new Side(stands, Math.min(1, Math.max(0, 1 - within)), TWICE * standard, end.chiefSource());
     }
 
     private static Standing standing(Estimate end, double limit, boolean least) {
-        double expanded = COVERAGE * end.standardUncertainty();
-        Conformity.Zone zone = Conformity.zone(end.value(), expanded, least ? limit : Double.NEGATIVE_INFINITY,
-                least ? Double.POSITIVE_INFINITY : limit);
+        double expanded = TWICE * end.standardUncertainty();
+        Conformity.Zone zone = least ? Conformity.zone(end.value(), expanded, limit, Double.POSITIVE_INFINITY)
+                : Conformity.zone(end.value(), expanded, Double.NEGATIVE_INFINITY, limit);
         return switch (zone) {
             case WITHIN -> Standing.WITHIN;
             case BELOW, ABOVE -> Standing.OUTSIDE;
-            default -> Standing.UNDECIDED;
+            case UNDECIDED -> Standing.UNDECIDED;
         };
     }
 
-    /** Of two lines of which it is open which applies, only what both give stands. */
-    private static Verdict open(Verdict one, Verdict other) {
-        Optional<Side> least = both(one.least(), other.least());
-        Optional<Side> most = both(one.most(), other.most());
-        LimitUsed limit = one.limit();
-        String note = (limit.note().isEmpty() ? "" : limit.note() + "; ") + "it is open which of several limits applies";
-        return new Verdict(one.of(), one.kind(), one.at(), least, most, one.value(), new LimitUsed(limit.least(), limit.most(), limit.whose(),
-                limit.reason() || other.limit().reason(), limit.basis(), limit.note().contains("it is open which") ? limit.note() : note,
-                limit.where()));
-    }
-
-    private static Optional<Side> both(Optional<Side> one, Optional<Side> other) {
-        if (one.isEmpty() || other.isEmpty()) {
-            return one.isPresent() ? undecided(one.get()) : other.isPresent() ? undecided(other.get()) : one;
-        }
-        return one.get().standing() == other.get().standing() ? one : undecided(one.get());
-    }
-
-    private static Optional<Side> undecided(Side side) {
-        return Optional.of(new Side(Standing.UNDECIDED, side.outside(), side.expanded(), side.chiefSource()));
-    }
-
-    /** The worst verdict of longer places stands at the shorter one of the quantity's group too. */
-    private void gather(List<Verdict> verdicts) {
-        Map<String, List<String>> groups = new HashMap<>();
-        Map<String, Verdict> direct = new HashMap<>();
+    /** The worst verdict of longer places also stands at the shorter one that a group asks. */
+    private void shorterPlaces(Build build, Vocabulary words) {
+        Map<String, List<Verdict>> byQuantity = new LinkedHashMap<>();
         for (Verdict verdict : verdicts) {
-            direct.put(verdict.of() + "\n" + verdict.at(), verdict);
+            if (!untold(verdict.at())) {
+                byQuantity.computeIfAbsent(verdict.of(), q -> new ArrayList<>()).add(verdict);
+            }
         }
-        Map<String, Verdict> gathered = new LinkedHashMap<>();
-        for (Verdict verdict : verdicts) {
-            if (verdict.at().equals(Place.ENGINE) || verdict.at().startsWith("one of ") || verdict.at().startsWith("some of ")) {
+        for (Map.Entry<String, List<Verdict>> each : byQuantity.entrySet()) {
+            String name = each.getKey().endsWith(" as found") ? each.getKey().substring(0, each.getKey().length() - 9) : each.getKey();
+            Optional<Quantity> quantity = words.quantity(name);
+            if (quantity.isEmpty()) {
                 continue;
             }
-            String name = verdict.of().endsWith(" as found") ? verdict.of().substring(0, verdict.of().length() - " as found".length()) : verdict.of();
-            List<String> places = groups.computeIfAbsent(name, this::places);
-            if (places.contains(verdict.at())) {
-                continue;
+            verdicts.addAll(shorter(each.getValue(), places(build, words, quantity.get(), each.getValue())));
+        }
+    }
+
+    private static boolean untold(String place) {
+        return place.startsWith("one of ") || place.startsWith("some of ");
+    }
+
+    private Set<String> places(Build build, Vocabulary words, Quantity quantity, List<Verdict> verdicts) {
+        Set<String> places = new LinkedHashSet<>();
+        Optional<List<String>> group = build.sheet().layout().places(quantity.group());
+        group.ifPresent(places::addAll);
+        words.part(quantity.of()).flatMap(part -> build.sheet().layout().places(part.group())).ifPresent(places::addAll);
+        if (quantity.group().equals(Place.ENGINE)) {
+            places.add(Place.ENGINE);
+        }
+        for (Verdict verdict : verdicts) {
+            if (group.isEmpty()) {
+                cut(verdict.at()).ifPresent(places::add);
             }
-            for (String place : places) {
-                if (Place.covers(place, verdict.at())) {
-                    String key = verdict.of() + "\n" + place;
-                    Verdict before = gathered.containsKey(key) ? gathered.get(key) : direct.get(key);
-                    gathered.put(key, before == null ? at(verdict, place) : worse(before, at(verdict, place)));
+            joint(verdict.at()).ifPresent(places::add);
+        }
+        return places;
+    }
+
+    /** Cylinder, main or big end of a longer place, for a sheet that does not say how many there are. */
+    private static Optional<String> cut(String at) {
+        String[] words = at.split(" ");
+        if (words.length > 1 && Character.isDigit(words[0].charAt(0)) && !at.contains(" and ")) {
+            return Optional.of(words[0]);
+        }
+        if (words.length > 2 && words[0].equals("main")) {
+            return Optional.of("main " + words[1]);
+        }
+        if (words.length > 3 && words[0].equals("big") && words[1].equals("end")) {
+            return Optional.of("big end " + words[2]);
+        }
+        return Optional.empty();
+    }
+
+    /** The joint of a bolt's place: `head to block` of `head to block 7`. */
+    private static Optional<String> joint(String at) {
+        int blank = at.lastIndexOf(' ');
+        return at.contains(" to ") && blank > 0 && Character.isDigit(at.charAt(blank + 1)) ? Optional.of(at.substring(0, blank)) : Optional.empty();
+    }
+
+    /** Verdicts of the shorter places out of those of the longer ones. */
+    private List<Verdict> shorter(List<Verdict> verdicts, Set<String> places) {
+        List<Verdict> shorter = new ArrayList<>();
+        for (String place : places) {
+            Optional<Verdict> worst = Optional.empty();
+            boolean own = false;
+            for (Verdict verdict : verdicts) {
+                if (verdict.at().equals(place)) {
+                    own = true;
                     break;
                 }
+                if (limits.covers(place, verdict.at())) {
+                    worst = Optional.of(worst.isPresent() ? worse(worst.get(), verdict) : verdict);
+                }
+            }
+            if (!own && worst.isPresent()) {
+                Verdict w = worst.get();
+                shorter.add(new Verdict(w.of(), w.kind(), place, w.least(), w.most(), w.value(), w.limit()));
             }
         }
-        verdicts.removeIf(v -> gathered.containsKey(v.of() + "\n" + v.at()));
-        verdicts.addAll(gathered.values());
+        return shorter;
     }
 
-    private List<String> places(String quantity) {
-        return words.quantity(quantity).map(q -> q.group().equals(Place.ENGINE) ? List.of(Place.ENGINE)
-                : build.sheet().layout().places(q.group()).orElse(List.of())).orElse(List.of());
-    }
-
-    private static Verdict at(Verdict verdict, String place) {
-        return new Verdict(verdict.of(), verdict.kind(), place, verdict.least(), verdict.most(), verdict.value(), verdict.limit());
-    }
-
-    /** The worse of two: value and limit are those of the one that stands worse on its worst side; each side keeps the worse standing. */
+    /** Side by side the worse of two; value and limit are those of the one that is worse as a whole. */
     private static Verdict worse(Verdict one, Verdict other) {
-        Verdict chief = rank(other) > rank(one) ? other : one;
-        return new Verdict(chief.of(), chief.kind(), chief.at(), worse(one.least(), other.least()), worse(one.most(), other.most()),
-                chief.value(), chief.limit());
+        Verdict leading = badness(other) > badness(one) ? other : one;
+        return new Verdict(one.of(), one.kind(), one.at(), worse(one.least(), other.least()), worse(one.most(), other.most()), leading.value(),
+                leading.limit());
     }
 
     private static Optional<Side> worse(Optional<Side> one, Optional<Side> other) {
         if (one.isEmpty() || other.isEmpty()) {
-            return one.isPresent() ? one : other;
+            // A side of which one place says nothing is not cleared by another.
+            Optional<Side> known = one.or(() -> other);
+            return known.filter(side -> side.standing() != Standing.WITHIN);
         }
-        int byStanding = rank(one.get()) - rank(other.get());
-        return byStanding > 0 || byStanding == 0 && one.get().outside() >= other.get().outside() ? one : other;
+        return badness(other.get()) > badness(one.get()) ? other : one;
     }
 
-    private static double rank(Verdict verdict) {
-        double least = verdict.least().map(s -> rank(s) + s.outside()).orElse(0.0);
-        double most = verdict.most().map(s -> rank(s) + s.outside()).orElse(0.0);
-        return Math.max(least, most);
+    private static double badness(Verdict verdict) {
+        return Math.max(verdict.least().map(Judge::badness).orElse(0.0), verdict.most().map(Judge::badness).orElse(0.0));
     }
 
-    private static int rank(Side side) {
+    private static double badness(Side side) {
         return switch (side.standing()) {
-            case OUTSIDE -> 4;
-            case UNDECIDED -> 2;
-            case WITHIN -> 0;
+            case WITHIN -> side.outside();
+            case UNDECIDED -> 1 + side.outside();
+            case OUTSIDE -> 2 + side.outside();
         };
     }
 }

@@ -319,6 +319,11 @@ public final class Units {
         return Collections.unmodifiableList(words);
     }
 
+    /** Units of the dimension, the usual first. */
+    static List<Unit> all(Dimension dimension) {
+        return Collections.unmodifiableList(BY_DIMENSION.get(dimension));
+    }
+
     /** Whether values of both may be held against each other: a Brinell and a Rockwell number may not. */
     public static boolean comparable(Unit one, Unit other) {
         return one.dimension() == other.dimension()

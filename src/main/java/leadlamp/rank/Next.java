@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import leadlamp.audit.Severity;
+import leadlamp.words.Vocabulary;
 
 /**
  * What to settle next.
@@ -24,11 +25,12 @@ public record Next(List<Ranked> putRight, List<Ranked> after, List<OpenGroup> se
      * One reading or look, and what it is worth.
      *
      * @param want    what to do
+     * @param details of a look, what it is for
      * @param places  where
      * @param settles open questions that want nothing else, worst first
      * @param helps   open questions that want something beside it, worst first
      */
-    public record Choice(Want want, List<String> places, List<Ranked> settles, List<Ranked> helps) {
+    public record Choice(Want want, List<String> details, List<String> places, List<Ranked> settles, List<Ranked> helps) {
         /** How many of those that it settles are of this severity. */
         public int settles(Severity severity) {
             return count(settles, severity);
@@ -63,23 +65,23 @@ public record Next(List<Ranked> putRight, List<Ranked> after, List<OpenGroup> se
     }
 
     /** What to settle next in this ranking. Where nothing is due, what is due later is weighed. */
-    public static Next of(Ranking ranking) {
+    public static Next of(Ranking ranking, Vocabulary words) {
         List<Ranked> putRight = new ArrayList<>();
         List<Ranked> after = new ArrayList<>();
         for (Ranked found : ranking.found()) {
             (found.chance().standing() == Chance.Standing.LATER ? after : putRight).add(found);
         }
-        List<Choice> choices = choices(ranking.open().isEmpty() ? ranking.later() : ranking.open());
+        List<Choice> choices = choices(ranking.open().isEmpty() ? ranking.later() : ranking.open(), new Wants(words));
         Optional<Choice> best = best(choices);
         best.ifPresent(choices::remove);
         return new Next(List.copyOf(putRight), List.copyOf(after), ranking.groups(), best, best(choices));
     }
 
-    private static List<Choice> choices(List<Ranked> open) {
+    private static List<Choice> choices(List<Ranked> open, Wants all) {
         Map<Want, List<Ranked>> settles = new TreeMap<>();
         Map<Want, List<Ranked>> helps = new TreeMap<>();
         for (Ranked question : open) {
-            Collection<Want> wants = OpenGroup.wants(question);
+            Collection<Want> wants = all.of(question);
             for (Want want : wants) {
                 (wants.size() == 1 ? settles : helps).computeIfAbsent(want, w -> new ArrayList<>()).add(question);
                 (wants.size() == 1 ? helps : settles).computeIfAbsent(want, w -> new ArrayList<>());
@@ -90,7 +92,7 @@ public record Next(List<Ranked> putRight, List<Ranked> after, List<OpenGroup> se
             List<Ranked> helped = helps.get(each.getKey());
             List<Ranked> both = new ArrayList<>(each.getValue());
             both.addAll(helped);
-            choices.add(new Choice(each.getKey(), OpenGroup.places(each.getKey(), both),
+            choices.add(new Choice(each.getKey(), all.details(each.getKey(), both), all.places(each.getKey(), both),
                     List.copyOf(each.getValue()), List.copyOf(helped)));
         }
         return choices;

@@ -1,31 +1,34 @@
 package leadlamp.rank;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import leadlamp.audit.Gap;
 
 /**
  * Open questions that hang on one and the same thing.
  *
  * @param want    what would settle most of them
+ * @param details of a look, what it is for
  * @param places  where it is wanted
  * @param answers the open questions, worst first
  * @param also    what some of them want beside it
  */
-public record OpenGroup(Want want, List<String> places, List<Ranked> answers, List<Want> also) {
+public record OpenGroup(Want want, List<String> details, List<String> places, List<Ranked> answers, List<Also> also) {
+
+    /** What is wanted beside, with what a look is for. */
+    public record Also(Want want, List<String> details) {
+    }
 
     /** Each open question once, under what would settle most; the group with the worst question first. */
-    static List<OpenGroup> of(List<Ranked> open) {
+    static List<OpenGroup> of(List<Ranked> open, Wants wants) {
         List<Ranked> left = new ArrayList<>(open);
         List<OpenGroup> groups = new ArrayList<>();
         while (!left.isEmpty()) {
             Map<Want, List<Ranked>> byWant = new TreeMap<>();
             for (Ranked question : left) {
-                for (Want want : wants(question)) {
+                for (Want want : wants.of(question)) {
                     byWant.computeIfAbsent(want, w -> new ArrayList<>()).add(question);
                 }
             }
@@ -38,54 +41,34 @@ public record OpenGroup(Want want, List<String> places, List<Ranked> answers, Li
                     best = each.getKey();
                 }
             }
-            List<Ranked> answers = byWant.get(best);
-            groups.add(group(best, answers));
-            left = without(left, best);
+            groups.add(group(best, byWant.get(best), wants));
+            left = without(left, best, wants);
         }
         groups.sort((one, other) -> Order.OPEN.compare(one.answers.get(0), other.answers.get(0)));
         return List.copyOf(groups);
     }
 
-    private static List<Ranked> without(List<Ranked> open, Want settled) {
+    private static List<Ranked> without(List<Ranked> open, Want settled, Wants wants) {
         List<Ranked> left = new ArrayList<>();
         for (Ranked question : open) {
-            if (!wants(question).contains(settled)) {
+            if (!wants.of(question).contains(settled)) {
                 left.add(question);
             }
         }
         return left;
     }
 
-    private static OpenGroup group(Want want, List<Ranked> answers) {
-        TreeSet<Want> also = new TreeSet<>();
+    private static OpenGroup group(Want want, List<Ranked> answers, Wants wants) {
+        TreeSet<Want> others = new TreeSet<>();
         for (Ranked answer : answers) {
-            also.addAll(wants(answer));
+            others.addAll(wants.of(answer));
         }
-        also.remove(want);
-        return new OpenGroup(want, places(want, answers), List.copyOf(answers), List.copyOf(also));
-    }
-
-    /** Where it is wanted, in the order of the places. */
-    static List<String> places(Want want, List<Ranked> answers) {
-        TreeSet<String> places = new TreeSet<>(Order::natural);
-        for (Ranked answer : answers) {
-            for (Gap gap : answer.gaps()) {
-                for (Want wanted : Want.of(gap)) {
-                    if (wanted.compareTo(want) == 0) {
-                        places.addAll(gap.places());
-                    }
-                }
-            }
+        others.remove(want);
+        List<Also> also = new ArrayList<>();
+        for (Want other : others) {
+            also.add(new Also(other, wants.details(other, answers)));
         }
-        return List.copyOf(places);
-    }
-
-    /** All that this question wants. */
-    static Collection<Want> wants(Ranked question) {
-        TreeSet<Want> wants = new TreeSet<>();
-        for (Gap gap : question.gaps()) {
-            wants.addAll(Want.of(gap));
-        }
-        return wants;
+        return new OpenGroup(want, wants.details(want, answers), wants.places(want, answers), List.copyOf(answers),
+                List.copyOf(also));
     }
 }

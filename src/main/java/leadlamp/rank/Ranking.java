@@ -22,6 +22,7 @@ import leadlamp.record.Build;
 import leadlamp.record.EngineSheet;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
+import leadlamp.words.Vocabulary;
 
 /**
  * The answers in their order, each in one list.
@@ -40,7 +41,7 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
     private static final String HARM = "harm if it lets go";
 
     /** Ranks what came of an audit. */
-    public static Ranking of(Audit audit, Course course) {
+    public static Ranking of(Audit audit, Course course, Vocabulary words) {
         Map<String, Integer> order = new TreeMap<>();
         for (Course.Rung rung : course.rungs()) {
             order.put(rung.step(), order.size());
@@ -50,7 +51,7 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
             holding.add(condition.name());
         }
         return of(audit.answers(), holding, audit.build().sheet(), audit.build().accepted(),
-                answer -> chance(audit.lastChance(answer), order));
+                answer -> chance(audit.lastChance(answer), order), words);
     }
 
     private static Chance chance(LastChance last, Map<String, Integer> order) {
@@ -70,9 +71,10 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
      * @param sheet      says how bad it is if a joint lets go
      * @param accepted   entries of the record
      * @param chances    the last chance of each
+     * @param words      the vocabulary
      */
     public static Ranking of(List<Answer> answers, Set<String> conditions, EngineSheet sheet,
-            List<Build.Accepted> accepted, Chances chances) {
+            List<Build.Accepted> accepted, Chances chances, Vocabulary words) {
         Scale scale = new Scale(conditions, harms(sheet));
         List<Ranked> found = new ArrayList<>();
         List<Ranked> lived = new ArrayList<>();
@@ -97,7 +99,7 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
         open.sort(Order.OPEN);
         later.sort(Order.OPEN);
         clear.sort(Order.CLEAR);
-        return new Ranking(List.copyOf(found), List.copyOf(lived), List.copyOf(open), OpenGroup.of(open),
+        return new Ranking(List.copyOf(found), List.copyOf(lived), List.copyOf(open), OpenGroup.of(open, new Wants(words)),
                 List.copyOf(later), List.copyOf(clear), List.copyOf(unused));
     }
 

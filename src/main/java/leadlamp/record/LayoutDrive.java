@@ -31,7 +31,7 @@ final class LayoutDrive {
             case "each chain drive":
                 return kind("chain");
             case "each gear drive":
-                return kind("gear");
+                return gearDrives();
             case "each dry belt":
                 return dryBelts();
             case "each belt companion":
@@ -119,6 +119,15 @@ final class LayoutDrive {
             if (sheet.text(DRIVE, drive, "kind").equals(kind)) {
                 drives.add(drive);
             }
+        }
+        return drives;
+    }
+
+    /** Gear drives with teeth to wear and to set: an oil pump that sits on the shaft itself has none. */
+    private List<String> gearDrives() {
+        List<String> drives = kind("gear");
+        if (drives != null) {
+            drives.removeIf(drive -> sheet.text(DRIVE, drive, "drives").equals("oil pump") && !sheet.has(DRIVE, drive, "teeth"));
         }
         return drives;
     }

@@ -164,6 +164,9 @@ public final class SheetLayout implements EngineSheet.Layout {
         switch (word) {
             case "belt drive", "chain drive", "gear drive":
                 return drive.camDrive().isEmpty() ? Optional.empty() : Optional.of(word.startsWith(drive.camDrive()));
+            case "belt or chain drive":
+                return drive.camDrive().isEmpty() ? Optional.empty()
+                        : Optional.of(drive.camDrive().equals("belt") || drive.camDrive().equals("chain"));
             case "overhead cam":
                 return says("overhead cam", LAYOUT, "valve gear");
             case "pushrod":

@@ -41,9 +41,9 @@ final class Advising {
         Next.Choice choice = next.best().get();
         List<String> because = new ArrayList<>();
         because.add(worth(choice, "It"));
-        next.second().ifPresent(second -> because.add("The next best is: " + wording.want(second.want()) + ". "
+        next.second().ifPresent(second -> because.add("The next best is: " + wording.want(second.want(), second.details()) + ". "
                 + worth(second, "That")));
-        return Optional.of(new Advice(wording.want(choice.want()), Wording.places(choice.places()),
+        return Optional.of(new Advice(wording.want(choice.want(), choice.details()), Wording.places(choice.places()),
                 wording.gauge(choice.want()), reach(choice), worst(choice).check().settleWith(),
                 List.copyOf(because)));
     }
@@ -84,7 +84,8 @@ final class Advising {
         if (choice.want().how() == Want.How.SHEET) {
             return "the engine's manual, and no spanner";
         }
-        Optional<Part> part = part(choice.want().word());
+        Optional<Part> part = choice.want().how() == Want.How.LOOK ? words.part(choice.want().word())
+                : part(choice.want().word());
         Chance chance = worst(choice).chance();
         if (part.isEmpty()) {
             return "";

@@ -12,6 +12,7 @@ import java.util.Set;
 import leadlamp.rank.RiskLevel;
 import leadlamp.report.ReportModel.ClearItem;
 import leadlamp.report.ReportModel.Evidence;
+import leadlamp.report.ReportModel.Finding;
 import leadlamp.report.ReportModel.First;
 import leadlamp.report.ReportModel.Group;
 import leadlamp.report.ReportModel.Heading;
@@ -68,7 +69,7 @@ public final class HtmlWriter {
                 + (heading.sheetFrom().isEmpty() ? "" : ", from: " + heading.sheetFrom()), "</p>");
         if (!heading.stage().isEmpty()) {
             page.element("<p class=\"facts\">", "Stage: " + String.join(", ", heading.stage())
-                    + (heading.next().isEmpty() ? "" : "; next: " + String.join(" or ", heading.next())), "</p>");
+                    + (heading.next().isEmpty() ? "" : "; next: " + Wording.join(heading.next())), "</p>");
         }
         page.raw("</header>\n<main id=\"main\">\n");
     }
@@ -87,8 +88,8 @@ public final class HtmlWriter {
         if (!model.standing().first().isEmpty()) {
             page.raw("<ol class=\"first\">\n");
             for (First first : model.standing().first()) {
-                page.raw("<li><a href=\"#").text(first.anchor()).raw("\">").raw(badge(first.mark())).raw(" ")
-                        .text(first.text()).raw("</a>").raw(first.person() ? HURT : "");
+                page.raw("<li>").raw(badge(first.mark())).raw(first.person() ? HURT : "").raw(" <a href=\"#")
+                        .text(first.anchor()).raw("\">").text(first.text()).raw("</a>");
                 page.element("<span class=\"todo\">", first.todo(), "</span>");
                 page.raw("</li>\n");
             }
@@ -103,39 +104,43 @@ public final class HtmlWriter {
 
     private void found() {
         page.raw("<section aria-labelledby=\"found\">\n<h2 id=\"found\">Found</h2>\n");
-        if (model.found().isEmpty()) {
+        if (model.findings().isEmpty()) {
             page.raw("<p>Nothing was found. That is all that this record shows; it is no promise.</p>\n");
         }
-        for (Item item : model.found()) {
-            item(item);
+        for (Finding finding : model.findings()) {
+            finding(finding);
         }
         model.matrix().ifPresent(this::picture);
         page.raw("</section>\n");
     }
 
     private void accepted() {
-        if (!model.accepted().isEmpty()) {
+        if (!model.lived().isEmpty()) {
             page.raw("<section aria-labelledby=\"accepted\">\n<h2 id=\"accepted\">Accepted by the builder</h2>\n");
-            for (Item item : model.accepted()) {
-                item(item);
+            for (Finding finding : model.lived()) {
+                finding(finding);
             }
             page.raw("</section>\n");
         }
     }
 
-    private void item(Item item) {
-        page.raw("<details id=\"").text(item.anchor()).raw(opened.contains(item.anchor()) ? "\" open>" : "\">")
-                .raw("<summary>").raw(item.number() + ". ").raw(level(item.risk())).raw(" ")
-                .text(item.certainty().orElse("")).raw(item.person() ? HURT : "")
-                .raw("<strong class=\"say\">").text(item.text()).raw("</strong><span class=\"soft\">")
-                .text(item.check() + ", " + item.place()).raw("</span></summary>\n<div class=\"inside\">\n<dl>\n");
+    private void finding(Finding finding) {
+        Item item = finding.lead();
+        page.raw("<details id=\"").text(finding.anchor()).raw(opened.contains(finding.anchor()) ? "\" open>" : "\">")
+                .raw("<summary>").raw(finding.number() + ". ").raw(level(item.risk())).raw(" ")
+                .text(item.certainty().orElse("")).raw(item.person() ? HURT : "");
+        for (String text : finding.texts()) {
+            page.raw("<strong class=\"say\">").text(text).raw("</strong>");
+        }
+        page.raw("<span class=\"soft\">").text(item.check() + ", " + finding.places())
+                .raw("</span></summary>\n<div class=\"inside\">\n<dl>\n");
         item.accepted().ifPresent(a -> entry("Accepted", "By " + a.who()
                 + (a.until().isEmpty() ? "" : ", until " + a.until()) + ": " + a.reason()));
-        evidence(item.evidence());
-        list("Value against limit", item.measures());
-        list("The sum", item.sums());
+        evidence(finding.evidence());
+        list("Value against limit", finding.measures());
+        list("The sum", finding.sums());
         page.raw("</dl>\n");
-        for (Picture picture : item.pictures()) {
+        for (Picture picture : finding.pictures()) {
             picture(picture);
         }
         page.raw("<dl>\n");
@@ -145,9 +150,7 @@ public final class HtmlWriter {
         entry("By when", item.byWhen());
         entry("Caution", item.caution());
         list("Why this level", item.weighing());
-        for (ReportModel.Because because : item.because()) {
-            entry("Still open", because.text());
-        }
+        list("Still open", finding.open());
         entry("To remember", item.teaches());
         entry("Based on", item.basis());
         page.raw("</dl>\n</div>\n</details>\n");
@@ -240,15 +243,14 @@ public final class HtmlWriter {
     }
 
     private void questions(List<Question> questions) {
-        page.raw("<table>\n<thead><tr><th scope=\"col\">If not</th><th scope=\"col\">Question</th>"
-                + "<th scope=\"col\">Where</th></tr></thead>\n<tbody>\n");
+        page.raw("<h3>Questions that hang on it</h3>\n<ul>\n");
         for (Question question : questions) {
-            page.raw("<tr><td>").raw(level(question.risk())).raw(question.person() ? HURT : "").raw("</td><td>")
-                    .text(question.question()).raw(" <span class=\"soft\">").text(question.check())
-                    .raw("</span></td><td>").text(question.places().isEmpty() ? "engine" : question.places())
-                    .raw("</td></tr>\n");
+            page.raw("<li>").text(question.question()).raw(" <span class=\"soft\">")
+                    .text(question.check() + (question.places().isEmpty() ? "" : ", " + question.places()))
+                    .raw("</span> ").raw(question.risk().isPresent() ? level(question.risk()) + " if not" : "")
+                    .raw(question.person() ? HURT : "").raw("</li>\n");
         }
-        page.raw("</tbody>\n</table>\n");
+        page.raw("</ul>\n");
     }
 
     private void reasons(List<Item> items) {
@@ -270,14 +272,12 @@ public final class HtmlWriter {
         }
         page.raw("<section aria-labelledby=\"later\">\n<h2 id=\"later\">Due later</h2>\n<details><summary>")
                 .raw(Report.count(model.later().size(), "question is", "questions are"))
-                .raw(" not due yet</summary>\n<div class=\"inside\">\n<table>\n<thead><tr><th scope=\"col\">Question</th>"
-                        + "<th scope=\"col\">Where</th><th scope=\"col\">By when</th></tr></thead>\n<tbody>\n");
+                .raw(" not due yet</summary>\n<div class=\"inside\">\n<ul>\n");
         for (Item item : model.later()) {
-            page.raw("<tr><td>").text(item.question()).raw(" <span class=\"soft\">").text(item.check())
-                    .raw("</span></td><td>").text(item.place()).raw("</td><td>").text(item.byWhen())
-                    .raw("</td></tr>\n");
+            page.raw("<li>").text(item.question()).raw(" <span class=\"soft\">").text(item.check() + ", " + item.place())
+                    .raw("</span> ").text(item.byWhen()).raw("</li>\n");
         }
-        page.raw("</tbody>\n</table>\n</div>\n</details>\n</section>\n");
+        page.raw("</ul>\n</div>\n</details>\n</section>\n");
     }
 
     // --- the rest
@@ -291,13 +291,12 @@ public final class HtmlWriter {
             page.raw("<details><summary><strong>").text(Topics.said(topic.topic())).raw("</strong>: ")
                     .raw(topic.clear() + " clear").text(topic.closest().isEmpty() ? ""
                             : "; closest to its limit: " + topic.closest())
-                    .raw("</summary>\n<div class=\"inside\">\n<table>\n<thead><tr><th scope=\"col\">Check</th>"
-                            + "<th scope=\"col\">Where</th><th scope=\"col\">Margin</th></tr></thead>\n<tbody>\n");
+                    .raw("</summary>\n<div class=\"inside\">\n<ul>\n");
             for (ClearItem item : topic.items()) {
-                page.raw("<tr><td>").text(item.check()).raw("</td><td>").text(item.place()).raw("</td><td>")
-                        .text(item.text()).raw("</td></tr>\n");
+                page.raw("<li>").text(item.check() + ", " + item.place() + ": ").raw("<span class=\"soft\">")
+                        .text(item.text()).raw("</span></li>\n");
             }
-            page.raw("</tbody>\n</table>\n</div>\n</details>\n");
+            page.raw("</ul>\n</div>\n</details>\n");
         }
         page.raw("</section>\n");
     }

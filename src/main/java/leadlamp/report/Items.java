@@ -34,11 +34,13 @@ import leadlamp.report.draw.Picture;
 
 /** Turns ranked answers into the items of a report. */
 final class Items {
+    private final String record;
     private final Lines lines;
     private final Map<String, List<Verdict>> verdicts;
     private final Map<String, Condition> conditions = new TreeMap<>();
 
-    Items(Lines lines, Map<String, List<Verdict>> verdicts, List<Condition> conditions) {
+    Items(String record, Lines lines, Map<String, List<Verdict>> verdicts, List<Condition> conditions) {
+        this.record = record;
         this.lines = lines;
         this.verdicts = verdicts;
         for (Condition condition : conditions) {
@@ -46,18 +48,18 @@ final class Items {
         }
     }
 
-    List<Item> of(String list, List<Ranked> ranked) {
+    List<Item> of(List<Ranked> ranked) {
         List<Item> items = new ArrayList<>(ranked.size());
         for (Ranked one : ranked) {
-            items.add(item(list, items.size() + 1, one));
+            items.add(item(one));
         }
         return List.copyOf(items);
     }
 
-    private Item item(String list, int number, Ranked ranked) {
+    private Item item(Ranked ranked) {
         Check check = ranked.check();
         List<Finding> findings = findings(ranked);
-        List<Because> because = because(ranked.gaps());
+        List<Because> because = because(ranked.gaps(), findings.isEmpty());
         List<Fact> facts = new ArrayList<>();
         List<String> ways = new ArrayList<>();
         for (Finding finding : findings) {
@@ -67,7 +69,7 @@ final class Items {
             }
         }
         List<Verdict> concerned = concerned(facts, ranked.gaps());
-        return new Item(list + "-" + number, number, check.id(), check.topic(), check.question(), ranked.ask().of(),
+        return new Item(check.id(), check.topic(), check.question(), ranked.ask().of(),
                 ranked.ask().at(), Wording.place(check.askedOf(), ranked.ask()),
                 findings.isEmpty() ? Outcome.CANNOT_TELL : Outcome.FOUND, List.copyOf(ways),
                 ranked.heaviest().map(Weight::level), weighing(ranked), ranked.certainty().map(Certainty::word),
@@ -174,9 +176,13 @@ final class Items {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".";
     }
 
-    private static List<Because> because(List<Gap> gaps) {
+    /** Beside a finding, what is only due later is no news. */
+    private static List<Because> because(List<Gap> gaps, boolean later) {
         List<Because> because = new ArrayList<>(gaps.size());
         for (Gap gap : gaps) {
+            if (gap.why() == Gap.Why.DUE_LATER && !later) {
+                continue;
+            }
             because.add(new Because(gap.why().word(), gap.need(), gap.places(), gap.readings(), gap.outside(),
                     gap.way(), Wording.gap(gap)));
         }
@@ -240,7 +246,7 @@ final class Items {
         for (Where where : condition.places()) {
             String text = where.file() + " line " + where.line();
             if (where.line() > 0 && !places.contains(text)) {
-                places.add(text);
+                places.add(where.file().equals(record) ? 0 : places.size(), text);
             }
         }
         return places.isEmpty() ? "" : " (" + String.join(", ", places) + ")";
@@ -248,16 +254,20 @@ final class Items {
 
     // --- evidence
 
+    /** The record's own lines first, for they are what the builder can change. */
     private List<Evidence> evidence(List<Fact> facts) {
         List<Evidence> evidence = new ArrayList<>();
+        List<Evidence> sheet = new ArrayList<>();
         for (Fact fact : facts) {
             for (Where where : fact.places()) {
-                if (!known(evidence, where)) {
+                List<Evidence> list = where.file().equals(record) ? evidence : sheet;
+                if (!known(list, where)) {
                     String text = lines.at(where);
-                    evidence.add(new Evidence(where, text.isEmpty() ? said(fact, where) : text));
+                    list.add(new Evidence(where, text.isEmpty() ? said(fact, where) : text));
                 }
             }
         }
+        evidence.addAll(sheet);
         return List.copyOf(evidence);
     }
 

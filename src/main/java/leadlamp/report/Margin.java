@@ -12,6 +12,9 @@ import leadlamp.report.ReportModel.Worked;
 
 /** How much room a value has to its limit. */
 final class Margin {
+    /** A gauge is seldom finer than another of its kind by more than this; asking for more asks for what nobody has. */
+    private static final double FINEST = 0.1;
+
     private Margin() {
     }
 
@@ -44,12 +47,14 @@ final class Margin {
         for (Verdict verdict : verdicts) {
             double distance = Math.abs(distance(verdict));
             boolean undecided = Wording.standing(verdict).equals("undecided");
-            if (undecided && wanted(verdict, places) && distance > 0 && distance < least) {
+            if (undecided && wanted(verdict, places) && distance < least) {
                 least = distance;
                 nearest = verdict;
             }
         }
-        return nearest == null || Double.isInfinite(least) ? Optional.empty()
+        boolean within = nearest != null && least > FINEST * Math.max(Amounts.doubt(nearest.value().low()),
+                Amounts.doubt(nearest.value().high()));
+        return !within || Double.isInfinite(least) ? Optional.empty()
                 : Optional.of(Amounts.doubt(least, nearest.value().unit()));
     }
 

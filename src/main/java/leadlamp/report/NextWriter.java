@@ -1,6 +1,7 @@
 package leadlamp.report;
 
 import leadlamp.report.ReportModel.Advice;
+import leadlamp.report.ReportModel.Finding;
 import leadlamp.report.ReportModel.Group;
 import leadlamp.report.ReportModel.Item;
 
@@ -17,13 +18,14 @@ public final class NextWriter {
         out.strong(model.heading().name());
         out.wrap("", 0, model.standing().sentence());
         int number = 1;
-        for (Item item : model.found()) {
+        for (Finding finding : model.findings()) {
+            Item item = finding.lead();
             if (number == 1) {
                 out.title("Put right");
             }
             out.level(number(number++), item.risk().orElseThrow(), (item.person() ? ", CAN HURT SOMEBODY" : "") + "  "
-                    + item.check() + ", " + item.place());
-            out.wrap("    ", 4, item.text() + " " + item.todo());
+                    + item.check() + ", " + finding.places());
+            out.wrap("    ", 4, String.join(" ", finding.texts()) + " " + item.todo());
             out.wrap("    ", 4, item.byWhen());
         }
         number = 1;

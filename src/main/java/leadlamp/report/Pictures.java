@@ -35,7 +35,9 @@ final class Pictures {
     static Optional<Picture> window(Verdict verdict, List<Verdict> sameQuantity) {
         List<Verdict> shown = new ArrayList<>();
         for (Verdict other : sameQuantity) {
-            if (sameLimit(verdict.limit(), other.limit()) && drawable(other.value())) {
+            // The worst of several spots stands at their bearing or bore as well; each reading is drawn once, at its own.
+            boolean own = other.at().equals(other.value().at());
+            if (own && sameLimit(verdict.limit(), other.limit()) && drawable(other.value())) {
                 shown.add(other);
             }
         }
@@ -91,7 +93,7 @@ final class Pictures {
     }
 
     /** The findings in the risk matrix. */
-    static Optional<Picture> matrix(List<Ranked> found) {
+    static Optional<Picture> matrix(List<ReportModel.Finding> findings, List<Ranked> found) {
         if (found.isEmpty()) {
             return Optional.empty();
         }
@@ -113,10 +115,13 @@ final class Pictures {
         }
         List<RiskMatrix.Mark> marks = new ArrayList<>();
         List<String> said = new ArrayList<>();
-        for (int i = 0; i < found.size(); i++) {
-            Weight weight = found.get(i).weights().get(0);
-            marks.add(new RiskMatrix.Mark(i + 1, weight.likelihood().ordinal(), weight.severity().ordinal()));
-            said.add("finding " + (i + 1) + " is " + weight.severity().word() + " and " + weight.likelihood().word());
+        int at = 0;
+        for (ReportModel.Finding finding : findings) {
+            Weight weight = found.get(at).weights().get(0);
+            at += finding.items().size();
+            marks.add(new RiskMatrix.Mark(finding.number(), weight.likelihood().ordinal(),
+                    weight.severity().ordinal()));
+            said.add("finding " + finding.number() + " is " + weight.severity().word() + " and " + weight.likelihood().word());
         }
         return Optional.of(new RiskMatrix("Findings in the risk matrix", String.join("; ", said) + ".", severities,
                 likelihoods, cells, List.copyOf(marks)));
@@ -169,8 +174,7 @@ final class Pictures {
     }
 
     private static Ladder.Rung passedBy(int steps, Course.Standing standing) {
-        return new Ladder.Rung(Report.count(steps, "step", "steps")
-                + (standing == Course.Standing.BEHIND ? " behind" : " with no last chance"), standing(standing), "");
+        return new Ladder.Rung(Report.count(steps, "more step", "more steps"), standing(standing), "");
     }
 
     private static String note(int[] chance, Course.Standing standing) {

@@ -20,6 +20,7 @@ import leadlamp.rank.RiskLevel;
 import leadlamp.rank.Want;
 import leadlamp.record.Build;
 import leadlamp.record.Problem;
+import leadlamp.report.ReportModel.Finding;
 import leadlamp.report.ReportModel.First;
 import leadlamp.report.ReportModel.Group;
 import leadlamp.report.ReportModel.Heading;
@@ -35,6 +36,8 @@ import leadlamp.words.Vocabulary;
 public final class Report {
     /** How many of the first things to do stand on the first screen. */
     private static final int FIRST = 5;
+    /** More steps than this are not named in a sentence. */
+    private static final int MANY = 3;
 
     private static final List<String> CAUTIONS = List.of(
             "The maker's manual, the rules of the place and licensed practice come before anything said here.",
@@ -73,13 +76,13 @@ public final class Report {
         this.words = words;
         this.wording = new Wording(words);
         this.verdicts = byQuantity(verdicts);
-        this.items = new Items(new Lines(build), this.verdicts, conditions);
+        this.items = new Items(build.file(), new Lines(build), this.verdicts, conditions);
     }
 
     /** The report of an audit. */
     public static ReportModel of(Audit audit, Vocabulary words) {
         Course course = Course.of(audit.build(), words);
-        return new Report(audit.build(), audit.problems(), Ranking.of(audit, course), audit.verdicts(),
+        return new Report(audit.build(), audit.problems(), Ranking.of(audit, course, words), audit.verdicts(),
                 audit.conditions(), course, words).model(audit.values());
     }
 
@@ -100,17 +103,19 @@ public final class Report {
     }
 
     private ReportModel model(List<Value> values) {
-        List<Item> found = items.of("found", ranking.found());
-        List<Item> accepted = items.of("accepted", ranking.accepted());
-        List<Item> open = items.of("open", ranking.open());
-        List<Item> later = items.of("later", ranking.later());
+        List<Item> found = items.of(ranking.found());
+        List<Item> accepted = items.of(ranking.accepted());
+        List<Item> open = items.of(ranking.open());
+        List<Item> later = items.of(ranking.later());
         List<Group> groups = groups(open);
         List<ReportModel.ClearItem> clear = items.clear(ranking.clear());
-        Tally tally = tally();
-        Next next = Next.of(ranking);
-        return new ReportModel(heading(), new Standing(standing(next), first(found, groups)), tally, found, accepted,
-                open, groups, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), worked(values),
-                Pictures.matrix(ranking.found()), Pictures.ladder(course, ranking), CAUTIONS, LIMITS);
+        List<Finding> findings = Findings.of("found", found);
+        List<Finding> lived = Findings.of("accepted", accepted);
+        Tally tally = tally(findings, lived);
+        Next next = Next.of(ranking, words);
+        return new ReportModel(heading(), new Standing(standing(findings), first(findings, groups)), tally, found,
+                findings, accepted, lived, open, groups, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), worked(values),
+                Pictures.matrix(findings, ranking.found()), Pictures.ladder(course, ranking), CAUTIONS, LIMITS);
     }
 
     private Heading heading() {
@@ -119,7 +124,7 @@ public final class Report {
                 build.sheet().from(), build.stage(), course.next());
     }
 
-    private Tally tally() {
+    private Tally tally(List<Finding> findings, List<Finding> lived) {
         int[] levels = new int[RiskLevel.values().length];
         int person = 0;
         for (Ranked found : ranking.found()) {
@@ -129,24 +134,32 @@ public final class Report {
         int low = levels[RiskLevel.LOW.ordinal()] + levels[RiskLevel.ELIMINATED.ordinal()];
         return new Tally(ranking.found().size(), levels[0], levels[1], levels[2], low, person,
                 ranking.accepted().size(), ranking.open().size(), ranking.later().size(), ranking.clear().size(),
-                problems.size(), tally(levels[0], levels[1], levels[2], low, person));
+                problems.size(), told(findings, lived));
     }
 
-    private String tally(int high, int serious, int medium, int low, int person) {
+    private String told(List<Finding> findings, List<Finding> lived) {
+        int[] many = new int[RiskLevel.values().length];
+        int person = 0;
+        for (Finding finding : findings) {
+            many[level(finding.lead())]++;
+            person += finding.lead().person() ? 1 : 0;
+        }
         List<String> levels = new ArrayList<>();
-        level(levels, high, RiskLevel.HIGH);
-        level(levels, serious, RiskLevel.SERIOUS);
-        level(levels, medium, RiskLevel.MEDIUM);
-        level(levels, low, RiskLevel.LOW);
-        StringBuilder text = new StringBuilder("Found ").append(ranking.found().size());
+        for (RiskLevel level : RiskLevel.values()) {
+            level(levels, many[level.ordinal()], level);
+        }
+        StringBuilder text = new StringBuilder("Found ").append(findings.size());
         if (!levels.isEmpty()) {
             text.append(" (").append(String.join(", ", levels)).append(')');
+        }
+        if (ranking.found().size() > findings.size()) {
+            text.append(" at ").append(ranking.found().size()).append(" places");
         }
         if (person > 0) {
             text.append(person == 1 ? ", 1 can hurt somebody" : ", " + person + " can hurt somebody");
         }
-        if (!ranking.accepted().isEmpty()) {
-            text.append(". Accepted ").append(ranking.accepted().size());
+        if (!lived.isEmpty()) {
+            text.append(". Accepted ").append(lived.size());
         }
         text.append(". Cannot tell ").append(ranking.open().size());
         if (!ranking.later().isEmpty()) {
@@ -167,20 +180,26 @@ public final class Report {
 
     // --- what stands before the next step
 
-    private String standing(Next next) {
+    private String standing(List<Finding> findings) {
+        int right = 0;
         int high = 0;
         int person = 0;
-        for (Ranked found : next.putRight()) {
-            high += found.weights().get(0).level() == RiskLevel.HIGH ? 1 : 0;
-            person += found.person() ? 1 : 0;
+        int at = 0;
+        for (Finding finding : findings) {
+            boolean pressing = !waits(at);
+            at += finding.items().size();
+            if (pressing) {
+                right++;
+                high += finding.lead().risk().orElse(RiskLevel.LOW) == RiskLevel.HIGH ? 1 : 0;
+                person += finding.lead().person() ? 1 : 0;
+            }
         }
         StringBuilder text = new StringBuilder("Before ").append(before()).append(": ");
-        int right = next.putRight().size();
         int open = ranking.open().size();
         if (right > 0) {
             text.append(count(right, "finding", "findings")).append(" to put right");
             if (high > 0) {
-                text.append(right == 1 ? ", and it is High" : ", " + high + " of them High");
+                text.append(right == 1 ? ", and it is High" : high == right ? ", all High" : ", " + high + " of them High");
             }
             if (person > 0) {
                 text.append(right == 1 ? ", and it can hurt somebody" : ", " + person + " can hurt somebody");
@@ -207,21 +226,28 @@ public final class Report {
         if (next.isEmpty()) {
             return "the next step";
         }
-        return next.size() > 3 ? next.get(0) + " and whatever else comes next" : Wording.join(next);
+        return next.size() > MANY ? next.get(0) + " and whatever else comes next" : Wording.join(next);
     }
 
     static String count(int many, String one, String more) {
         return many + " " + (many == 1 ? one : more);
     }
 
-    private List<First> first(List<Item> found, List<Group> groups) {
+    /** Whether the finding at this place of the ranking is closed in by a later step only. */
+    private boolean waits(int at) {
+        return ranking.found().get(at).chance().standing() == Chance.Standing.LATER;
+    }
+
+    private List<First> first(List<Finding> findings, List<Group> groups) {
         List<First> first = new ArrayList<>();
         List<First> waiting = new ArrayList<>();
-        for (int i = 0; i < found.size(); i++) {
-            Item item = found.get(i);
-            boolean waits = ranking.found().get(i).chance().standing() == Chance.Standing.LATER;
-            (waits ? waiting : first).add(new First(item.risk().orElseThrow().word(), item.person(), item.text(),
-                    item.todo(), item.anchor()));
+        int at = 0;
+        for (Finding finding : findings) {
+            Item item = finding.lead();
+            String places = finding.items().size() == 1 ? "" : " (" + finding.places() + ")";
+            (waits(at) ? waiting : first).add(new First(item.risk().orElseThrow().word(), item.person(),
+                    finding.texts().get(0) + places, item.todo(), finding.anchor()));
+            at += finding.items().size();
         }
         int room = groups.isEmpty() ? FIRST : FIRST - 1;
         List<First> all = new ArrayList<>(first.size() > room ? first.subList(0, room) : first);
@@ -251,8 +277,8 @@ public final class Report {
                 inside.add(byAsk.get(key(answer)));
             }
             List<String> also = new ArrayList<>();
-            for (Want want : group.also()) {
-                also.add(wording.want(want));
+            for (OpenGroup.Also other : group.also()) {
+                also.add(wording.want(other.want(), other.details()));
             }
             groups.add(new Group(todo(group), Wording.places(group.places()), wording.gauge(group.want()),
                     inside.get(0).settleWith(), List.copyOf(also), asked(group.answers(), inside),
@@ -298,7 +324,7 @@ public final class Report {
                 ? Margin.doubtWanted(verdicts.getOrDefault(group.want().word(), List.of()), group.places())
                 : Optional.empty();
         return finer.map(doubt -> "Measure again with a doubt under " + doubt + ": " + group.want().word())
-                .orElseGet(() -> wording.want(group.want()));
+                .orElseGet(() -> wording.want(group.want(), group.details()));
     }
 
     // --- the rest

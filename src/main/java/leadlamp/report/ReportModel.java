@@ -15,7 +15,9 @@ import leadlamp.report.draw.Picture;
  * @param standing  what stands between this engine and its next step
  * @param tally     how much of each
  * @param found     what was found, worst first
+ * @param findings  the same, what is found of one check alike at several places told once
  * @param accepted  what was found and the builder lives with
+ * @param lived     the same, told once
  * @param open      what cannot be told and is due now, worst first
  * @param groups    the same, each once, under what would settle most
  * @param advice    the one reading or look that settles most; absent where nothing is open
@@ -30,8 +32,8 @@ import leadlamp.report.draw.Picture;
  * @param cautions  what always stands
  * @param limits    what Leadlamp does not know
  */
-public record ReportModel(Heading heading, Standing standing, Tally tally, List<Item> found, List<Item> accepted,
-        List<Item> open, List<Group> groups, Optional<Advice> advice, List<Item> later, List<ClearItem> clear,
+public record ReportModel(Heading heading, Standing standing, Tally tally, List<Item> found, List<Finding> findings,
+        List<Item> accepted, List<Finding> lived, List<Item> open, List<Group> groups, Optional<Advice> advice, List<Item> later, List<ClearItem> clear,
         List<Topic> topics, List<LeftOut> leftOut, List<String> remarks, List<Worked> worked,
         Optional<Picture> matrix, Optional<Picture> ladder, List<String> cautions, List<String> limits) {
 
@@ -73,9 +75,9 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
     }
 
     /**
-     * How much of each.
+     * How much of each, one a check and place.
      *
-     * @param text the same in a line
+     * @param text the same in a line, what was found counted as it is told
      */
     public record Tally(int found, int high, int serious, int medium, int low, int person, int accepted, int open,
             int later, int clear, int leftOut, String text) {
@@ -84,8 +86,6 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
     /**
      * One answer that is found or cannot be told.
      *
-     * @param anchor     its name within the report: `found-1`
-     * @param number     its number in its list
      * @param check      id of the check
      * @param topic      its topic
      * @param question   what was asked
@@ -115,12 +115,34 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
      * @param because    why it cannot be told
      * @param pictures   its pictures
      */
-    public record Item(String anchor, int number, String check, String topic, String question, String of, String at,
+    public record Item(String check, String topic, String question, String of, String at,
             String place, Outcome outcome, List<String> ways, Optional<RiskLevel> risk, List<String> weighing,
             Optional<String> certainty, boolean person, Optional<String> lastChance, String byWhen, String text,
             List<Evidence> evidence, List<String> sums, List<String> measures, List<String> chain, String todo,
             List<String> alsoCheck, String settleWith, String caution, String teaches, String basis,
             Optional<Acceptance> accepted, List<Because> because, List<Picture> pictures) {
+    }
+
+    /**
+     * What was found of one check at one place, or alike at several.
+     *
+     * @param anchor   its name within the report: `found-1`
+     * @param number   its number in its list
+     * @param places   its places, said
+     * @param texts    what is wrong, each sentence once
+     * @param evidence the lines of all places, each once
+     * @param sums     the sums of all places
+     * @param measures the values of all places
+     * @param open     what is still open of its other ways, each once
+     * @param pictures the pictures of all places, each quantity once
+     * @param items    its items; what is not told above is the same in all of them
+     */
+    public record Finding(String anchor, int number, String places, List<String> texts, List<Evidence> evidence,
+            List<String> sums, List<String> measures, List<String> open, List<Picture> pictures, List<Item> items) {
+        /** That which is the same at all places. */
+        public Item lead() {
+            return items.get(0);
+        }
     }
 
     /** The three outcomes. */

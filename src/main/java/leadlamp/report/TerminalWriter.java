@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlamp.rank.RiskLevel;
 import leadlamp.report.ReportModel.Evidence;
+import leadlamp.report.ReportModel.Finding;
 import leadlamp.report.ReportModel.First;
 import leadlamp.report.ReportModel.Group;
 import leadlamp.report.ReportModel.Item;
@@ -33,9 +34,9 @@ public final class TerminalWriter {
     public static String full(ReportModel model, int width, boolean colour) {
         TerminalWriter writer = new TerminalWriter(model, width, colour);
         writer.heading();
-        writer.found("Found", model.found());
+        writer.found("Found", model.findings());
         writer.cannotTell();
-        writer.found("Accepted by the builder", model.accepted());
+        writer.found("Accepted by the builder", model.lived());
         writer.later();
         writer.clear();
         writer.leftOut();
@@ -47,11 +48,11 @@ public final class TerminalWriter {
     /** One line a finding, one a thing to settle, and how much there is of each. */
     public static String brief(ReportModel model, int width, boolean colour) {
         TerminalWriter writer = new TerminalWriter(model, width, colour);
-        for (Item item : model.found()) {
-            writer.line(item, "");
+        for (Finding finding : model.findings()) {
+            writer.line(finding, "");
         }
-        for (Item item : model.accepted()) {
-            writer.line(item, "accepted, ");
+        for (Finding finding : model.lived()) {
+            writer.line(finding, "accepted, ");
         }
         for (Group group : model.groups()) {
             writer.out.cut("Cannot tell  " + order(group) + " (" + Report.count(group.items().size(), "question",
@@ -64,10 +65,11 @@ public final class TerminalWriter {
         return writer.out.toString();
     }
 
-    private void line(Item item, String mark) {
-        String where = item.evidence().isEmpty() ? "" : "  (" + item.evidence().get(0).where() + ")";
+    private void line(Finding finding, String mark) {
+        Item item = finding.lead();
+        String where = finding.evidence().isEmpty() ? "" : "  (" + finding.evidence().get(0).where() + ")";
         out.cut(level(item.risk()) + "  " + mark + (item.person() ? "can hurt somebody, " : "") + item.check() + ", "
-                + item.place() + ": " + item.text() + where);
+                + finding.places() + ": " + finding.texts().get(0) + where);
     }
 
     private static String level(Optional<RiskLevel> risk) {
@@ -81,7 +83,7 @@ public final class TerminalWriter {
                 + (heading.sheetFile().isEmpty() ? "" : " (" + heading.sheetFile() + ")") + ".");
         if (!heading.stage().isEmpty()) {
             out.wrap("", 0, "Stage: " + String.join(", ", heading.stage()) + "."
-                    + (heading.next().isEmpty() ? "" : " Next: " + String.join(" or ", heading.next()) + "."));
+                    + (heading.next().isEmpty() ? "" : " Next: " + Wording.join(heading.next()) + "."));
         }
         out.blank();
         out.wrap("", 0, model.standing().sentence());
@@ -89,8 +91,8 @@ public final class TerminalWriter {
 
     // --- found
 
-    private void found(String title, List<Item> items) {
-        if (items.isEmpty()) {
+    private void found(String title, List<Finding> findings) {
+        if (findings.isEmpty()) {
             if (title.equals("Found")) {
                 out.title(title);
                 out.wrap("  ", 2, "Nothing was found. That is all that this record shows; it is no promise.");
@@ -98,26 +100,29 @@ public final class TerminalWriter {
             return;
         }
         out.title(title);
-        for (Item item : items) {
+        for (Finding finding : findings) {
             out.blank();
-            finding(item);
+            finding(finding);
         }
     }
 
-    private void finding(Item item) {
-        String number = item.number() + ".";
+    private void finding(Finding finding) {
+        Item item = finding.lead();
+        String number = finding.number() + ".";
         out.level(pad(number, INDENT), item.risk().orElse(RiskLevel.LOW), item.certainty().map(c -> ", " + c).orElse("")
-                + (item.person() ? ", CAN HURT SOMEBODY" : "") + "  " + item.check() + ", " + item.place());
-        out.wrap(" ".repeat(INDENT), INDENT, item.text());
+                + (item.person() ? ", CAN HURT SOMEBODY" : "") + "  " + item.check() + ", " + finding.places());
+        for (String text : finding.texts()) {
+            out.wrap(" ".repeat(INDENT), INDENT, text);
+        }
         item.accepted().ifPresent(a -> labelled("Accepted", "by " + a.who()
                 + (a.until().isEmpty() ? "" : " until " + a.until()) + ": " + a.reason()));
-        for (Evidence evidence : item.evidence()) {
+        for (Evidence evidence : finding.evidence()) {
             labelled("Line", evidence.where() + "  " + evidence.says());
         }
-        for (String measure : item.measures()) {
+        for (String measure : finding.measures()) {
             labelled("Measure", measure);
         }
-        for (String sum : item.sums()) {
+        for (String sum : finding.sums()) {
             labelled("Sum", sum);
         }
         labelled("Why", String.join(" > ", item.chain()));
@@ -127,8 +132,8 @@ public final class TerminalWriter {
         labelled("Caution", item.caution());
         labelled("Weight", String.join(" ", item.weighing()));
         labelled("Basis", item.basis());
-        for (ReportModel.Because because : item.because()) {
-            labelled("Open", because.text() + ".");
+        for (String open : finding.open()) {
+            labelled("Open", open + ".");
         }
     }
 

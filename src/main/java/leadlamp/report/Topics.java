@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import leadlamp.audit.Answer;
 import leadlamp.facts.Verdict;
+import leadlamp.quantity.Dimension;
 import leadlamp.rank.Ranked;
 import leadlamp.report.ReportModel.ClearItem;
 import leadlamp.report.ReportModel.Topic;
@@ -24,7 +25,7 @@ final class Topics {
             byTopic.computeIfAbsent(topic, t -> new ArrayList<>()).add(items.get(i));
             for (Verdict margin : ((Answer.Clear) clear.get(i).answer()).margins()) {
                 Verdict known = closest.get(topic);
-                if (known == null || Margin.room(margin) < Margin.room(known)) {
+                if (tells(margin) && (known == null || Margin.room(margin) < Margin.room(known))) {
                     closest.put(topic, margin);
                 }
             }
@@ -38,6 +39,11 @@ final class Topics {
                     List.copyOf(topic.getValue())));
         }
         return List.copyOf(topics);
+    }
+
+    /** What is outside was asked of by another check, and a count is never close: it is right or it is not. */
+    private static boolean tells(Verdict margin) {
+        return Wording.standing(margin).equals("within") && margin.value().unit().dimension() != Dimension.COUNT;
     }
 
     /** `fuel-and-spark` said: `Fuel and spark`. */

@@ -1,7 +1,9 @@
 package leadlamp.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import leadlamp.audit.Gap;
@@ -9,6 +11,7 @@ import leadlamp.facts.Ask;
 import leadlamp.facts.LimitUsed;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
+import leadlamp.quantity.Dimension;
 import leadlamp.rank.Want;
 import leadlamp.record.Place;
 import leadlamp.words.GaugeKind;
@@ -21,6 +24,7 @@ final class Wording {
     private static final Set<String> NUMBERED = Set.of("turbocharger", "throttle", "carburettor", "injector", "coil",
             "friction disc", "gearbox dowel");
     private static final String EACH = "each ";
+    private static final String THE_SHEET = "the engine sheet";
 
     private final Vocabulary words;
 
@@ -55,38 +59,65 @@ final class Wording {
         return together(said);
     }
 
-    /** Several places as they are said: where all differ in their last number alone, the rest is said once. */
+    /** Several places as they are said, what they share said once: `cylinder 1, 2 and 3, each intake and exhaust`. */
     static String together(List<String> places) {
-        List<String> said = new ArrayList<>();
+        Map<String, List<String>> byHead = new LinkedHashMap<>();
         for (String at : places) {
             if (!at.equals(Place.ENGINE) && !at.isEmpty()) {
-                said.add(at);
+                int number = firstNumber(at);
+                byHead.computeIfAbsent(number < 0 ? at : at.substring(0, number), h -> new ArrayList<>())
+                        .add(number < 0 ? "" : at.substring(number));
             }
         }
-        String head = said.isEmpty() ? "" : head(said.get(0));
-        for (String at : said) {
-            if (!head(at).equals(head)) {
-                return join(said);
+        List<String> said = new ArrayList<>();
+        for (Map.Entry<String, List<String>> one : byHead.entrySet()) {
+            said.add(one.getKey() + numbered(one.getValue()));
+        }
+        boolean lists = said.size() > 1 && said.stream().anyMatch(text -> text.contains(" and "));
+        return lists ? String.join("; ", said) : join(said);
+    }
+
+    /** `1`, `2 intake front`: numbers that have the same rests are said together. */
+    private static String numbered(List<String> places) {
+        Map<String, List<String>> rests = new LinkedHashMap<>();
+        for (String place : places) {
+            int blank = place.indexOf(' ');
+            rests.computeIfAbsent(blank < 0 ? place : place.substring(0, blank), n -> new ArrayList<>())
+                    .add(blank < 0 ? "" : place.substring(blank + 1));
+        }
+        Map<String, List<String>> numbers = new LinkedHashMap<>();
+        for (Map.Entry<String, List<String>> one : rests.entrySet()) {
+            String rest = one.getValue().equals(List.of("")) ? "" : join(one.getValue());
+            numbers.computeIfAbsent(rest, r -> new ArrayList<>()).add(one.getKey());
+        }
+        List<String> said = new ArrayList<>();
+        for (Map.Entry<String, List<String>> one : numbers.entrySet()) {
+            boolean several = one.getValue().size() > 1 && one.getKey().length() > 0;
+            said.add(join(one.getValue()) + (several ? ", each " : one.getKey().isEmpty() ? "" : " ") + one.getKey());
+        }
+        return String.join("; ", said);
+    }
+
+    /** Where the first word that is a number begins; -1 where there is none. */
+    private static int firstNumber(String place) {
+        int at = 0;
+        while (at >= 0 && at < place.length()) {
+            int end = place.indexOf(' ', at);
+            if (number(place, at, end < 0 ? place.length() : end)) {
+                return at;
             }
+            at = end < 0 ? -1 : end + 1;
         }
-        if (!head.isEmpty()) {
-            said.replaceAll(at -> at.substring(head.length() + 1));
-        }
-        return said.isEmpty() || head.isEmpty() ? join(said) : head + " " + join(said);
+        return -1;
     }
 
-    private static String head(String place) {
-        int blank = place.lastIndexOf(' ');
-        return blank > 0 && blank + 1 < place.length() && number(place, blank + 1) ? place.substring(0, blank) : "";
-    }
-
-    private static boolean number(String text, int from) {
-        for (int i = from; i < text.length(); i++) {
+    private static boolean number(String text, int from, int to) {
+        for (int i = from; i < to; i++) {
             if (!digit(text.charAt(i))) {
                 return false;
             }
         }
-        return true;
+        return to > from;
     }
 
     private static boolean digit(char c) {
@@ -109,7 +140,8 @@ final class Wording {
     /** Whose number it is, for the foot of a finding. */
     static String whose(LimitUsed limit) {
         String text = switch (limit.whose()) {
-            case SHEET -> "from the sheet, " + limit.basis();
+            case SHEET -> "from the engine sheet" + (limit.basis().isEmpty() || limit.basis().equals(THE_SHEET) ? ""
+                    : ", " + limit.basis());
             case SUPPLIER -> "from the supplier of the part, before the sheet";
             case TRADE -> "the trade's number, for the sheet is silent: " + limit.basis();
         };
@@ -195,7 +227,7 @@ final class Wording {
             text += "; the chance that it is outside is " + Amounts.share(gap.outside().getAsDouble());
         }
         if (!gap.chief().isEmpty()) {
-            text += "; what weighs most is " + gap.chief();
+            text += "; what weighs most is the " + gap.chief();
         }
         if (gap.why() != Gap.Why.TOO_COARSE && !gap.readings().isEmpty()
                 && !(gap.readings().size() == 1 && gap.readings().get(0).equals(gap.need()))) {
@@ -207,39 +239,46 @@ final class Wording {
     // --- wants
 
     /** What to do, as an order: `Measure crankpin diameter`. The places stand beside it. */
-    String want(Want want) {
+    String want(Want want, List<String> details) {
         return switch (want.how()) {
             case FINER -> "Measure again with a finer gauge: " + want.word();
             case SHEET -> "Fill in on the engine sheet: " + want.word();
+            case LOOK -> look(want.word(), details);
             case RECORD -> record(want.word());
         };
     }
 
+    /** One look: what to look for, and what to write down. */
+    private String look(String part, List<String> details) {
+        List<String> signs = new ArrayList<>();
+        List<String> said = new ArrayList<>();
+        for (String detail : details) {
+            (!part.equals("joint") && words.sign(detail).isPresent() ? signs : said).add(detail);
+        }
+        if (signs.isEmpty()) {
+            return "Write down of " + part + ": " + join(said);
+        }
+        return "Look at " + part + " for these signs: " + join(signs)
+                + (said.isEmpty() ? "" : "; write down its " + join(said));
+    }
+
     private String record(String word) {
-        if (words.quantity(word).isPresent()) {
-            return "Measure " + word;
+        Optional<Quantity> quantity = words.quantity(word);
+        if (quantity.isPresent()) {
+            return (quantity.get().dimension() == Dimension.COUNT ? "Count " : "Measure ") + word;
         }
         int blank = word.indexOf(' ');
         if (blank > 0) {
-            String first = word.substring(0, blank);
             String rest = word.substring(blank + 1);
-            switch (first) {
+            switch (word.substring(0, blank)) {
                 case "steps":
                     return "Do this step, or write down that it was done: " + rest;
-                case "use", "build", "protection", "machining", "gauge":
-                    return "Write down under " + (first.equals("gauge") ? "gauges" : first) + ": " + rest;
-                case "joint":
-                    return "Write down for the joint: " + rest;
+                case "gauge":
+                    return "Write down under gauges: " + rest;
+                case "use", "build", "protection", "machining":
+                    return "Write down under " + word.substring(0, blank) + ": " + rest;
                 default:
                     break;
-            }
-        }
-        for (int at = word.lastIndexOf(' '); at > 0; at = word.lastIndexOf(' ', at - 1)) {
-            String part = word.substring(0, at);
-            String rest = word.substring(at + 1);
-            if (words.part(part).isPresent()) {
-                return words.sign(rest).isPresent() ? "Look at " + part + " for this sign: " + rest
-                        : "Write down the " + rest + " of " + part;
             }
         }
         return "Write down " + word;

@@ -15,6 +15,7 @@ public final class Names {
     /** Words that the reader writes where no torque, or no figure, was given. */
     private static final String TORQUE_SAID = "torque said";
     private static final String FIGURE = "figure";
+    private static final String WORKED_OUT = "worked out";
     /** Words that are printed and never judged. */
     private static final Set<String> ASIDE = Set.of("note", "who", "photo");
 
@@ -43,9 +44,9 @@ public final class Names {
             return any(rest, words);
         }
         if (SECTIONS.contains(first)) {
-            return section(first, rest, words) ? Optional.of(new Name.SectionWord(first, rest)) : Optional.empty();
+            return section(first, rest, words) || workedOut(first, rest, words) ? Optional.of(new Name.SectionWord(first, rest)) : Optional.empty();
         }
-        if (first.equals("joint") && ofJoint(rest, words)) {
+        if (first.equals("joint") && (ofJoint(rest, words) || workedOut("joint", rest, words))) {
             return Optional.of(new Name.JointWord(rest));
         }
         Optional<Name> read = reading(name, words);
@@ -64,6 +65,7 @@ public final class Names {
             words.conditions().keySet().forEach(c -> candidates.add("condition " + c));
         } else if (SECTIONS.contains(first)) {
             words.properties(first.equals("gauge") ? "gauges" : first).forEach(p -> candidates.add(first + " " + p.name()));
+            words.properties(WORKED_OUT + " of " + first).forEach(p -> candidates.add(first + " " + p.name()));
             if (first.equals("steps")) {
                 words.steps().forEach(s -> candidates.add("steps " + s.name()));
             } else if (first.equals("protection")) {
@@ -81,6 +83,7 @@ public final class Names {
             if (first.equals("joint")) {
                 words.properties("fasteners").forEach(p -> candidates.add("joint " + p.name()));
                 words.properties("threads").forEach(p -> candidates.add("joint " + p.name()));
+                words.properties(WORKED_OUT + " of joint").forEach(p -> candidates.add("joint " + p.name()));
             }
         }
         return Nearest.of(name, candidates);
@@ -121,6 +124,11 @@ public final class Names {
     private static boolean ofJoint(String word, Vocabulary words) {
         return word.equals(TORQUE_SAID) || own("fasteners", word, words) && !word.equals("threads")
                 || own("threads", word, words);
+    }
+
+    /** A word that is never written but worked out of a section or of a joint: `use rev limit over sheet`. */
+    private static boolean workedOut(String of, String word, Vocabulary words) {
+        return own(WORKED_OUT + " of " + of, word, words);
     }
 
     /** A word of whatever the group runs over, with a word that such a thing may have. */
@@ -245,8 +253,8 @@ public final class Names {
     }
 
     private static boolean ofPart(Part part, String word, Vocabulary words) {
-        if (own("worked out", word, words)) {
-            return true;
+        if (own(WORKED_OUT, word, words)) {
+            return allows(words.property(WORKED_OUT, word).orElseThrow().of(), part);
         }
         if (!own("parts", word, words)) {
             return false;

@@ -19,18 +19,18 @@ final class FactsMade {
     private FactsMade() {
     }
 
-    static Value value(String of, String at, int line) {
+    static Value value(String of, String kind, String at, int line) {
         Optional<Estimate> read = Optional.of(Estimate.exact(0.001 * line, Dimension.LENGTH));
-        return new Value(of, of, at, read, read, METRE, 3, "micrometer", line % 2 == 0, line % 3 == 0 ? "a sum" : "", "",
+        return new Value(of, kind, at, read, read, METRE, 3, "micrometer", line % 2 == 0, line % 3 == 0 ? "a sum" : "", "",
                 Map.of(), List.of(new Where("record.yaml", line, 5)));
     }
 
     /** A verdict on that value, proven below, within or above. */
-    static Verdict verdict(String of, String at, int line, int side) {
+    static Verdict verdict(String of, String kind, String at, int line, int side) {
         LimitUsed limit = new LimitUsed(OptionalDouble.of(0), OptionalDouble.of(1), LimitUsed.Whose.SHEET, false, "sheet", "",
                 Optional.empty());
-        return new Verdict(of, of + " of its kind", at, Optional.of(side(side < 0)), Optional.of(side(side > 0)),
-                value(of, at, line), limit);
+        return new Verdict(of, kind, at, Optional.of(side(side < 0)), Optional.of(side(side > 0)),
+                value(of, kind, at, line), limit);
     }
 
     private static Verdict.Side side(boolean outside) {

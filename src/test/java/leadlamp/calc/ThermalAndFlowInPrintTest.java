@@ -103,7 +103,7 @@ class ThermalAndFlowInPrintTest {
             return Coolant.waterPressure(e.in("temperature"));
         }
         if (e.id().startsWith("boiling-at")) {
-            return Coolant.waterBoils(e.in("pressure"));
+            return Coolant.waterBoils(e.in("absolute pressure"));
         }
         Coolant.Glycol glycol = e.id().contains("ethylene") ? Coolant.Glycol.ETHYLENE : Coolant.Glycol.PROPYLENE;
         return Coolant.boils(glycol, e.in("share by volume"), 101325, 0);

@@ -1,5 +1,8 @@
 package leadlamp.rank;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,13 +32,26 @@ import leadlamp.record.EngineSheet;
 import leadlamp.record.Node;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
+import leadlamp.words.Vocabulary;
+import leadlamp.words.Words;
 
 /** Answers made by hand, of an invented engine, for what stands after the audit. */
 public final class Handmade {
     public static final Unit MM = new Unit("mm", Dimension.LENGTH, 0.001, 0);
     public static final String RECORD = "spring-rebuild.yaml";
 
+    /** The words of the trade, as they stand in the tree. */
+    public static final Vocabulary WORDS = words();
+
     private Handmade() {
+    }
+
+    private static Vocabulary words() {
+        try {
+            return Words.ofFolder(Path.of("rules", "vocabulary"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** A check with one way, `form`, that needs one reading. */

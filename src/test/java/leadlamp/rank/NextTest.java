@@ -4,6 +4,7 @@ import static leadlamp.audit.Likelihood.PROBABLE;
 import static leadlamp.audit.Severity.CATASTROPHIC;
 import static leadlamp.audit.Severity.CRITICAL;
 import static leadlamp.audit.Severity.MARGINAL;
+import static leadlamp.rank.Handmade.WORDS;
 import static leadlamp.rank.Handmade.chances;
 import static leadlamp.rank.Handmade.check;
 import static leadlamp.rank.Handmade.found;
@@ -31,7 +32,7 @@ class NextTest {
         Next next = next(untold(WORST, "intake", missing("cam gear pin form", "intake")),
                 untold(SLIGHT, "1", missing("flatness", "1")), untold(SLIGHT, "2", missing("flatness", "2")));
 
-        assertThat(next.best().orElseThrow().want().word()).isEqualTo("cam gear pin form");
+        assertThat(next.best().orElseThrow().want().word()).isEqualTo("cam gear pin");
         assertThat(next.best().orElseThrow().settles(CATASTROPHIC)).isEqualTo(1);
         assertThat(next.second().orElseThrow().want().word()).isEqualTo("flatness");
     }
@@ -60,7 +61,7 @@ class NextTest {
         Answer flatness = untold(SLIGHT, "1", missing("flatness", "1"));
         Answer pin = untold(WORST, "intake", missing("cam gear pin form", "intake"));
 
-        assertThat(next(pin, flatness).best().orElseThrow().want().word()).isEqualTo("cam gear pin form");
+        assertThat(next(pin, flatness).best().orElseThrow().want().word()).isEqualTo("cam gear pin");
         assertThat(next(flatness).best().orElseThrow().want().word()).isEqualTo("flatness");
         assertThat(next().best()).isEmpty();
     }
@@ -81,14 +82,14 @@ class NextTest {
                         found(SLIGHT, "1", stated("a", "1", "form", "hollow", 3))),
                 Set.of(), sheet(), List.of(),
                 chances(Map.of("worst", new Chance("sump fitted", Chance.Standing.LATER, 5),
-                        "bad", new Chance("head set down", Chance.Standing.NEXT, 0))));
-        Next next = Next.of(ranking);
+                        "bad", new Chance("head set down", Chance.Standing.NEXT, 0))), WORDS);
+        Next next = Next.of(ranking, WORDS);
 
         assertThat(next.putRight()).extracting(r -> r.check().id()).containsExactly("bad", "slight");
         assertThat(next.after()).extracting(r -> r.check().id()).containsExactly("worst");
     }
 
     private static Next next(Answer... answers) {
-        return Next.of(Ranking.of(List.of(answers), Set.of(), sheet(), List.of(), chances(Map.of())));
+        return Next.of(Ranking.of(List.of(answers), Set.of(), sheet(), List.of(), chances(Map.of()), WORDS), WORDS);
     }
 }

@@ -9,6 +9,7 @@ import static leadlamp.audit.Severity.CATASTROPHIC;
 import static leadlamp.audit.Severity.CRITICAL;
 import static leadlamp.audit.Severity.MARGINAL;
 import static leadlamp.audit.Severity.NEGLIGIBLE;
+import static leadlamp.rank.Handmade.WORDS;
 import static leadlamp.rank.Handmade.accepted;
 import static leadlamp.rank.Handmade.below;
 import static leadlamp.rank.Handmade.chances;
@@ -109,7 +110,7 @@ class RankingTest {
                 List.of(found(check, "oil pump to block", PIN), found(check, "sump to block 3", PIN),
                         found(check, "knock sensor to block", PIN)),
                 Set.of(), sheet(harm("oil pump to block", "Catastrophic"), harm("sump to block", "Negligible")),
-                List.of(), chances(Map.of()));
+                List.of(), chances(Map.of()), WORDS);
 
         assertThat(ranking.found()).extracting(r -> r.ask().at(), r -> r.weights().get(0).severity(),
                 r -> r.weights().get(0).ofTheJoint()).containsExactly(
@@ -122,7 +123,7 @@ class RankingTest {
     void the_harm_of_one_joint_is_not_that_of_another() {
         Check check = check("crown", "bottom-end", MARGINAL, OCCASIONAL);
         Ranking ranking = Ranking.of(List.of(found(check, "2", PIN)), Set.of(),
-                sheet(harm("oil pump to block", "Catastrophic")), List.of(), chances(Map.of()));
+                sheet(harm("oil pump to block", "Catastrophic")), List.of(), chances(Map.of()), WORDS);
 
         assertThat(ranking.found().get(0).worst()).isEqualTo(MARGINAL);
     }
@@ -180,7 +181,7 @@ class RankingTest {
                 Set.of(), sheet(), List.of(),
                 chances(Map.of("z-soon", new Chance("head set down", Chance.Standing.NEXT, 0),
                         "a-shut", new Chance("crankshaft laid", Chance.Standing.PASSED, 4),
-                        "b-late", new Chance("sump fitted", Chance.Standing.LATER, 9))));
+                        "b-late", new Chance("sump fitted", Chance.Standing.LATER, 9))), WORDS);
 
         assertThat(names(ranking.found())).containsExactly("z-soon engine", "a-shut engine", "b-late 2",
                 "b-late 2 intake", "b-late 10", "z-proven engine", "a-inferred engine");
@@ -199,11 +200,11 @@ class RankingTest {
                     : i % 3 == 1 ? untold(check, at, missing("reading " + i % 4, at), missing("reading " + i % 5, at))
                             : clear(check, at));
         }
-        Ranking first = Ranking.of(answers, Set.of(), sheet(), List.of(), chances(Map.of()));
+        Ranking first = Ranking.of(answers, Set.of(), sheet(), List.of(), chances(Map.of()), WORDS);
         Random random = new Random(12);
         for (int i = 0; i < 20; i++) {
             Collections.shuffle(answers, random);
-            assertThat(Ranking.of(answers, Set.of(), sheet(), List.of(), chances(Map.of()))).isEqualTo(first);
+            assertThat(Ranking.of(answers, Set.of(), sheet(), List.of(), chances(Map.of()), WORDS)).isEqualTo(first);
         }
         assertThat(first.all()).hasSameSizeAs(answers);
     }
@@ -251,7 +252,7 @@ class RankingTest {
                         untold(worse, "2", gap(Gap.Why.TOO_COARSE, "b", OptionalDouble.of(0.4), "2")),
                         untold(soon, "1", missing("c", "1"))),
                 Set.of(), sheet(), List.of(),
-                chances(Map.of("z-soon", new Chance("head set down", Chance.Standing.NEXT, 0))));
+                chances(Map.of("z-soon", new Chance("head set down", Chance.Standing.NEXT, 0))), WORDS);
 
         assertThat(names(ranking.open())).containsExactly("z-catastrophic 2", "z-soon 1", "z-catastrophic 1",
                 "a-critical 1");
@@ -261,7 +262,7 @@ class RankingTest {
     void what_is_due_later_has_a_list_of_its_own() {
         Check check = check("pin", "cam-drive", CATASTROPHIC, PROBABLE);
         Ranking ranking = Ranking.of(List.of(later(check, "intake", missing("cam gear pin form", "intake"))), Set.of(),
-                sheet(), List.of(), chances(Map.of()));
+                sheet(), List.of(), chances(Map.of()), WORDS);
 
         assertThat(ranking.open()).isEmpty();
         assertThat(ranking.groups()).isEmpty();
@@ -275,37 +276,52 @@ class RankingTest {
         Check pin = check("pin", "cam-drive", CATASTROPHIC, PROBABLE);
         Ranking ranking = Ranking.of(
                 List.of(untold(clearance, "main 1", missing("main journal diameter", "main 1"),
-                        missing("main bearing bore", "main 1")),
+                        missing("main bearing bore with shells", "main 1")),
                         untold(taper, "main 1", missing("main journal diameter", "main 1")),
                         untold(taper, "main 2", missing("main journal diameter", "main 2")),
                         untold(pin, "intake", missing("cam gear pin form", "intake"))),
-                Set.of(), sheet(), List.of(), chances(Map.of()));
+                Set.of(), sheet(), List.of(), chances(Map.of()), WORDS);
 
-        assertThat(ranking.groups()).extracting(g -> g.want().word()).containsExactly("cam gear pin form",
+        assertThat(ranking.groups()).extracting(g -> g.want().word()).containsExactly("cam gear pin",
                 "main journal diameter");
+        assertThat(ranking.groups().get(0).details()).containsExactly("form");
         OpenGroup journals = ranking.groups().get(1);
         assertThat(names(journals.answers())).containsExactly("clearance main 1", "taper main 1", "taper main 2");
         assertThat(journals.places()).containsExactly("main 1", "main 2");
-        assertThat(journals.also()).containsExactly(new Want(Want.How.RECORD, "main bearing bore"));
+        assertThat(journals.also()).extracting(OpenGroup.Also::want)
+                .containsExactly(new Want(Want.How.RECORD, "main bearing bore with shells"));
     }
 
     @Test
     void a_silent_sheet_and_a_coarse_gauge_are_settled_otherwise_than_by_a_reading() {
-        assertThat(Want.of(gap(Gap.Why.SHEET_SILENT, "cam gear pin form", OptionalDouble.empty(), "intake")))
+        assertThat(wanted(gap(Gap.Why.SHEET_SILENT, "cam gear pin form", OptionalDouble.empty(), "intake")))
                 .containsExactly(new Want(Want.How.SHEET, "cam gear pin form"));
-        assertThat(Want.of(gap(Gap.Why.NO_LIMIT, "cam gear pin diameter", OptionalDouble.empty(), "intake")))
+        assertThat(wanted(gap(Gap.Why.NO_LIMIT, "cam gear pin diameter", OptionalDouble.empty(), "intake")))
                 .containsExactly(new Want(Want.How.SHEET, "limit of cam gear pin diameter"));
-        assertThat(Want.of(gap(Gap.Why.TOO_COARSE, "cam gear pin diameter", OptionalDouble.of(0.3), "intake")))
+        assertThat(wanted(gap(Gap.Why.TOO_COARSE, "cam gear pin diameter", OptionalDouble.of(0.3), "intake")))
                 .containsExactly(new Want(Want.How.FINER, "cam gear pin diameter"));
-        assertThat(Want.of(missing("sheet joint lubricant", "sump to block")))
+        assertThat(wanted(missing("sheet joint lubricant", "sump to block")))
                 .containsExactly(new Want(Want.How.SHEET, "joint lubricant"));
+    }
+
+    @Test
+    void signs_and_words_of_one_part_are_one_look_at_it() {
+        assertThat(wanted(missing("cylinder coolant", "1"))).containsExactly(new Want(Want.How.LOOK, "cylinder"));
+        assertThat(wanted(missing("cylinder fuel", "1"))).containsExactly(new Want(Want.How.LOOK, "cylinder"));
+        assertThat(wanted(missing("cylinder bore", "1"))).containsExactly(new Want(Want.How.RECORD, "cylinder bore"));
+        assertThat(wanted(missing("joint thread-locker", "sump to block")))
+                .containsExactly(new Want(Want.How.LOOK, "joint"));
+    }
+
+    private static List<Want> wanted(Gap gap) {
+        return new Wants(WORDS).of(gap).stream().map(Wants.Wanted::want).toList();
     }
 
     // --- helpers
 
     private static Ranking accepting(Check check, List<Build.Accepted> entries) {
         return Ranking.of(List.of(found(check, "intake", PIN), found(check, "exhaust", PIN)), Set.of(), sheet(),
-                entries, chances(Map.of()));
+                entries, chances(Map.of()), WORDS);
     }
 
     private static Check shifted(Likelihood likelihood, Map<String, Integer> shifts) {
@@ -313,13 +329,15 @@ class RankingTest {
     }
 
     private static Weight only(Check check, Set<String> conditions) {
-        return Ranking.of(List.of(found(check, "intake", PIN)), conditions, sheet(), List.of(), chances(Map.of()))
+        return Ranking.of(List.of(found(check, "intake", PIN)), conditions, sheet(), List.of(), chances(Map.of()),
+                WORDS)
                 .found().get(0).weights().get(0);
     }
 
     private static Certainty certainty(String topic, Fact evidence) {
         Check check = check("pin", topic, CATASTROPHIC, PROBABLE);
-        return Ranking.of(List.of(found(check, "intake", evidence)), Set.of(), sheet(), List.of(), chances(Map.of()))
+        return Ranking.of(List.of(found(check, "intake", evidence)), Set.of(), sheet(), List.of(), chances(Map.of()),
+                WORDS)
                 .found().get(0).certainty().orElseThrow();
     }
 
@@ -328,7 +346,7 @@ class RankingTest {
     }
 
     private static List<String> order(Answer... answers) {
-        return names(Ranking.of(List.of(answers), Set.of(), sheet(), List.of(), chances(Map.of())).found());
+        return names(Ranking.of(List.of(answers), Set.of(), sheet(), List.of(), chances(Map.of()), WORDS).found());
     }
 
     private static List<String> names(List<Ranked> list) {

@@ -8,6 +8,7 @@ import static leadlamp.audit.Severity.CRITICAL;
 import static leadlamp.audit.Severity.MARGINAL;
 import static leadlamp.rank.Handmade.MM;
 import static leadlamp.rank.Handmade.RECORD;
+import static leadlamp.rank.Handmade.WORDS;
 import static leadlamp.rank.Handmade.accepted;
 import static leadlamp.rank.Handmade.below;
 import static leadlamp.rank.Handmade.chances;
@@ -25,9 +26,6 @@ import static leadlamp.rank.Handmade.untold;
 import static leadlamp.rank.Handmade.way;
 import static leadlamp.rank.Handmade.within;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -53,25 +51,13 @@ import leadlamp.record.Build;
 import leadlamp.record.Problem;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
-import leadlamp.words.Vocabulary;
-import leadlamp.words.Words;
 
 /** A report of an invented build, put together from answers made by hand. */
 final class Example {
     /** What a record could hold to do harm to a terminal or a page. */
     static final String NASTY = "<script>alert('x')</script> & \u001B[31mred\u009B0m \u202Eturned";
 
-    static final Vocabulary WORDS = words();
-
     private Example() {
-    }
-
-    private static Vocabulary words() {
-        try {
-            return Words.ofFolder(Path.of("rules", "vocabulary"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     static ReportModel report() {
@@ -82,7 +68,7 @@ final class Example {
     static ReportModel quiet() {
         Verdict pin = within(read("cam gear pin diameter", "intake", 5.001, 3, 0.004, "micrometer 0-25", 20), 4.97, 5.02);
         Ranking ranking = Ranking.of(List.of(clear(pinCheck(), "intake", pin)), Set.of(), sheet(), List.of(),
-                chances(Map.of()));
+                chances(Map.of()), WORDS);
         return Report.of(build(RECORD, "Sound three", List.of()), ranking, List.of(), List.of(pin), List.of(),
                 course(), WORDS);
     }
@@ -127,7 +113,7 @@ final class Example {
                 List.of(accepted("trigger-disc-loose", ""), accepted("no-such-finding", "3")),
                 chances(Map.of("cam-gear-pin-hollow", new Chance("timing drive fitted", Chance.Standing.NEXT, 0),
                         "thread-locker-on-torque-figure", new Chance("sump fitted", Chance.Standing.LATER, 3),
-                        "bearing-oil-clearance", new Chance("crankshaft laid", Chance.Standing.PASSED, 2))));
+                        "bearing-oil-clearance", new Chance("crankshaft laid", Chance.Standing.PASSED, 2))), WORDS);
         return Report.of(build(file, name, problems ? List.of(problem()) : List.of()), ranking,
                 List.of(measured, sound.value(), close.value()), List.of(thin, sound, close),
                 List.of(new Condition("rev limit raised", List.of(new Where(RECORD, 12, 8)))), course(),

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class WordingTest {
-    private final Wording wording = new Wording(Example.WORDS);
+    private final Wording wording = new Wording(Handmade.WORDS);
 
     @Test
     void a_bare_number_is_that_of_a_cylinder_unless_the_group_says_otherwise() {
@@ -39,6 +39,13 @@ class WordingTest {
         assertThat(Wording.places(List.of("main 1", "main 2"))).isEqualTo("main 1 and 2");
         assertThat(Wording.places(List.of("big end 1", "main 2"))).isEqualTo("big end 1 and main 2");
         assertThat(Wording.places(List.of("intake", "exhaust"))).isEqualTo("intake and exhaust");
+        assertThat(Wording.places(List.of("1 exhaust", "1 intake", "2 exhaust", "2 intake"))).isEqualTo(
+                "cylinder 1 and 2, each exhaust and intake");
+        assertThat(Wording.places(List.of("1 exhaust", "1 intake", "2 intake"))).isEqualTo(
+                "cylinder 1 exhaust and intake; 2 intake");
+        assertThat(Wording.places(List.of("main cap to block", "rod cap to rod 1", "rod cap to rod 2"))).isEqualTo(
+                "main cap to block; rod cap to rod 1 and 2");
+        assertThat(Wording.places(List.of("big end 3 1", "big end 3 2"))).isEqualTo("big end 3 1 and 2");
         assertThat(Wording.places(List.of("engine"))).isEmpty();
     }
 
@@ -61,14 +68,22 @@ class WordingTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "crankpin diameter          | Measure crankpin diameter",
-        "cam gear pin form          | Write down the form of cam gear pin",
-        "piston skirt scuffed       | Look at piston skirt for this sign: scuffed",
+        "gallery plug count         | Count gallery plug count",
         "steps valve leak tested    | Do this step, or write down that it was done: valve leak tested",
         "use duty                   | Write down under use: duty",
-        "joint lubricant            | Write down for the joint: lubricant",
         "gauge kind                 | Write down under gauges: kind"})
     void what_is_wanted_is_an_order_that_can_be_carried_out(String word, String order) {
-        assertThat(wording.want(new Want(Want.How.RECORD, word))).isEqualTo(order);
+        assertThat(wording.want(new Want(Want.How.RECORD, word), List.of())).isEqualTo(order);
+    }
+
+    @Test
+    void one_look_is_for_all_signs_and_words_of_a_part() {
+        assertThat(wording.want(new Want(Want.How.LOOK, "cylinder"), List.of("coolant", "fuel"))).isEqualTo(
+                "Look at cylinder for these signs: coolant and fuel");
+        assertThat(wording.want(new Want(Want.How.LOOK, "cam gear pin"), List.of("cracked", "form", "origin")))
+                .isEqualTo("Look at cam gear pin for these signs: cracked; write down its form and origin");
+        assertThat(wording.want(new Want(Want.How.LOOK, "joint"), List.of("lubricant"))).isEqualTo(
+                "Write down of joint: lubricant");
     }
 
     @Test
@@ -76,6 +91,6 @@ class WordingTest {
         assertThat(Wording.whose(Handmade.limit(OptionalDouble.of(1), OptionalDouble.empty(), LimitUsed.Whose.TRADE)))
                 .isEqualTo("the trade's number, for the sheet is silent: common practice, no source");
         assertThat(Wording.whose(Handmade.limit(OptionalDouble.of(1), OptionalDouble.empty(), LimitUsed.Whose.SHEET)))
-                .isEqualTo("from the sheet, Tarn 12");
+                .isEqualTo("from the engine sheet, Tarn 12");
     }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 class StepGraphTest {
     private static final Vocabulary WORDS = Rules.WORDS;
-    private static final Set<String> TWIN_CAM_BELT = Set.of("belt drive", "overhead cam", "hydraulic lash", "balance shafts", "jets",
+    private static final Set<String> TWIN_CAM_BELT = Set.of("belt drive", "belt or chain drive", "overhead cam", "hydraulic lash", "balance shafts", "jets",
             "clutch", "electric fuel pump", "electronic spark or fuel");
     private static final Function<String, Optional<Boolean>> BELT = word -> Optional.of(TWIN_CAM_BELT.contains(word));
     private static final Function<String, Optional<Boolean>> NOBODY_KNOWS = word -> Optional.empty();

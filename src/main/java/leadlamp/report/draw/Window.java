@@ -48,7 +48,7 @@ public record Window(String title, String text, List<Mark> marks, OptionalDouble
     private static final int WIDTH = 340;
     private static final double LEFT = 8;
     private static final double RIGHT = WIDTH - LEFT;
-    private static final double TOP = 24;
+    private static final double TOP = 38;
     private static final double ROW = 38;
 
     @Override
@@ -60,13 +60,12 @@ public record Window(String title, String text, List<Mark> marks, OptionalDouble
         double to = most.isPresent() ? scale.x(most.getAsDouble()) : RIGHT;
         svg.box("outside", LEFT, TOP, RIGHT - LEFT, bottom - TOP);
         svg.box("inside", from, TOP, to - from, bottom - TOP);
+        // Each on a line of its own, so that they never meet, and leaning inwards, so that they never leave the drawing.
         if (least.isPresent()) {
-            svg.line("limit", from, TOP - 4, from, bottom + 4);
-            svg.text("label", "start", LEFT, TOP - 10, "least " + leastText);
+            limit(svg, from, TOP - 24, bottom, "least " + leastText);
         }
         if (most.isPresent()) {
-            svg.line("limit", to, TOP - 4, to, bottom + 4);
-            svg.text("label", "end", RIGHT, TOP - 10, "most " + mostText);
+            limit(svg, to, TOP - 9, bottom, "most " + mostText);
         }
         double y = TOP;
         for (Mark mark : marks) {
@@ -76,6 +75,12 @@ public record Window(String title, String text, List<Mark> marks, OptionalDouble
             y += ROW;
         }
         return svg.close();
+    }
+
+    private static void limit(Svg svg, double x, double y, double bottom, String text) {
+        boolean left = x < WIDTH / 2.0;
+        svg.line("limit", x, y - 10, x, bottom + 4);
+        svg.text("label", left ? "start" : "end", left ? x + 5 : x - 5, y, text);
     }
 
     private static void mark(Svg svg, Mark mark, Scale scale, double y) {

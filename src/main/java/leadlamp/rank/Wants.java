@@ -1,0 +1,102 @@
+package leadlamp.rank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import leadlamp.audit.Gap;
+import leadlamp.words.Vocabulary;
+
+/** What would close a gap. All signs and words of one part are one look at it. */
+final class Wants {
+    private static final String OF_THE_SHEET = "sheet ";
+    private static final String JOINT = "joint ";
+
+    private final Vocabulary words;
+
+    Wants(Vocabulary words) {
+        this.words = words;
+    }
+
+    /** One thing wanted, and of a look what it is for. */
+    record Wanted(Want want, String detail) {
+    }
+
+    /** What would close this gap; all of it is wanted. */
+    List<Wanted> of(Gap gap) {
+        switch (gap.why()) {
+            case TOO_COARSE:
+                return List.of(new Wanted(new Want(Want.How.FINER, gap.need()), ""));
+            case NO_LIMIT:
+                return List.of(new Wanted(new Want(Want.How.SHEET, "limit of " + gap.need()), ""));
+            default:
+                List<Wanted> wanted = new ArrayList<>();
+                for (String reading : gap.readings().isEmpty() ? List.of(gap.need()) : gap.readings()) {
+                    wanted.add(of(gap.why(), reading));
+                }
+                return wanted;
+        }
+    }
+
+    private Wanted of(Gap.Why why, String reading) {
+        if (reading.startsWith(OF_THE_SHEET)) {
+            return new Wanted(new Want(Want.How.SHEET, reading.substring(OF_THE_SHEET.length())), "");
+        }
+        return why == Gap.Why.SHEET_SILENT ? new Wanted(new Want(Want.How.SHEET, reading), "") : look(reading);
+    }
+
+    private Wanted look(String reading) {
+        if (words.quantity(reading).isEmpty()) {
+            if (reading.startsWith(JOINT)) {
+                return new Wanted(new Want(Want.How.LOOK, "joint"), reading.substring(JOINT.length()));
+            }
+            for (int at = reading.lastIndexOf(' '); at > 0; at = reading.lastIndexOf(' ', at - 1)) {
+                String part = reading.substring(0, at);
+                if (words.part(part).isPresent()) {
+                    return new Wanted(new Want(Want.How.LOOK, part), reading.substring(at + 1));
+                }
+            }
+        }
+        return new Wanted(new Want(Want.How.RECORD, reading), "");
+    }
+
+    /** All that this question wants, each once. */
+    TreeSet<Want> of(Ranked question) {
+        TreeSet<Want> wants = new TreeSet<>();
+        for (Gap gap : question.gaps()) {
+            for (Wanted wanted : of(gap)) {
+                wants.add(wanted.want());
+            }
+        }
+        return wants;
+    }
+
+    /** Where it is wanted, in the order of the places. */
+    List<String> places(Want want, List<Ranked> answers) {
+        TreeSet<String> places = new TreeSet<>(Order::natural);
+        for (Ranked answer : answers) {
+            for (Gap gap : answer.gaps()) {
+                for (Wanted wanted : of(gap)) {
+                    if (wanted.want().compareTo(want) == 0) {
+                        places.addAll(gap.places());
+                    }
+                }
+            }
+        }
+        return List.copyOf(places);
+    }
+
+    /** Of a look, what it is for, by name. */
+    List<String> details(Want want, List<Ranked> answers) {
+        TreeSet<String> details = new TreeSet<>();
+        for (Ranked answer : answers) {
+            for (Gap gap : answer.gaps()) {
+                for (Wanted wanted : of(gap)) {
+                    if (wanted.want().compareTo(want) == 0 && !wanted.detail().isEmpty()) {
+                        details.add(wanted.detail());
+                    }
+                }
+            }
+        }
+        return List.copyOf(details);
+    }
+}

@@ -1,0 +1,93 @@
+package leadlamp.report;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import leadlamp.record.Where;
+import leadlamp.report.ReportModel.Evidence;
+import leadlamp.report.ReportModel.Finding;
+import leadlamp.report.ReportModel.Item;
+import leadlamp.report.draw.Picture;
+
+/** Tells what is found of one check alike at several places once. Twelve valves are not twelve pages. */
+final class Findings {
+    private Findings() {
+    }
+
+    /** Neighbours in the ranking that differ in their places and figures alone are one. */
+    static List<Finding> of(String list, List<Item> items) {
+        List<Finding> findings = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= items.size(); i++) {
+            if (i == items.size() || !alike(items.get(from), items.get(i))) {
+                findings.add(finding(list, findings.size() + 1, items.subList(from, i)));
+                from = i;
+            }
+        }
+        return List.copyOf(findings);
+    }
+
+    private static boolean alike(Item one, Item other) {
+        return one.check().equals(other.check()) && one.risk().equals(other.risk())
+                && one.certainty().equals(other.certainty()) && one.ways().equals(other.ways())
+                && one.weighing().equals(other.weighing()) && one.byWhen().equals(other.byWhen())
+                && one.accepted().isPresent() == other.accepted().isPresent()
+                && (one.accepted().isEmpty()
+                        || one.accepted().get().where().compareTo(other.accepted().get().where()) == 0);
+    }
+
+    private static Finding finding(String list, int number, List<Item> items) {
+        List<String> places = new ArrayList<>();
+        for (Item item : items) {
+            places.add(item.place());
+        }
+        String said = Wording.together(places);
+        return new Finding(list + "-" + number, number, said.isEmpty() ? items.get(0).place() : said,
+                once(items, item -> List.of(item.text())), evidence(items), once(items, Item::sums),
+                once(items, Item::measures),
+                once(items, item -> item.because().stream().map(ReportModel.Because::text).toList()), pictures(items),
+                List.copyOf(items));
+    }
+
+    private static List<String> once(List<Item> items, Function<Item, Collection<String>> texts) {
+        Set<String> once = new LinkedHashSet<>();
+        for (Item item : items) {
+            once.addAll(texts.apply(item));
+        }
+        return List.copyOf(once);
+    }
+
+    private static List<Evidence> evidence(List<Item> items) {
+        if (items.size() == 1) {
+            return items.get(0).evidence();
+        }
+        Map<Where, Evidence> once = new TreeMap<>();
+        List<Evidence> evidence = new ArrayList<>();
+        for (Item item : items) {
+            for (Evidence line : item.evidence()) {
+                if (once.putIfAbsent(line.where(), line) == null) {
+                    evidence.add(line);
+                }
+            }
+        }
+        return List.copyOf(evidence);
+    }
+
+    private static List<Picture> pictures(List<Item> items) {
+        Map<String, Picture> once = new TreeMap<>();
+        List<Picture> pictures = new ArrayList<>();
+        for (Item item : items) {
+            for (Picture picture : item.pictures()) {
+                if (once.putIfAbsent(picture.title() + picture.text(), picture) == null) {
+                    pictures.add(picture);
+                }
+            }
+        }
+        return List.copyOf(pictures);
+    }
+}
