@@ -294,6 +294,9 @@ final class Groups {
         if (fact instanceof Seen seen) {
             return seen.of();
         }
+        if (fact instanceof Verdict verdict) {
+            return verdict.of();
+        }
         return fact instanceof NotSeen clear ? clear.of() : "";
     }
 
@@ -433,10 +436,5 @@ final class Groups {
 
     private static boolean marked(String of) {
         return of.endsWith(FactsOf.AS_FOUND) || of.endsWith(FactsOf.AS_TRIAL);
-    }
-
-    /** What a verdict or value is of. */
-    static String quantity(Fact fact) {
-        return fact instanceof Verdict verdict ? verdict.of() : fact instanceof Value value ? value.of() : "";
     }
 }

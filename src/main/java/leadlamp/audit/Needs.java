@@ -18,6 +18,7 @@ import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
 import leadlamp.record.Place;
+import leadlamp.record.Where;
 import leadlamp.words.Part;
 import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
@@ -33,6 +34,7 @@ import leadlamp.words.Vocabulary;
 final class Needs {
     private static final String FIGURE = " figure";
     private static final int DEEPEST = 4;
+    private static final Where NOWHERE = new Where("", 0, 0);
 
     private final Recorded recorded;
     private final Groups groups;
@@ -70,12 +72,28 @@ final class Needs {
         private final List<Fact> grounds = new ArrayList<>();
         private final List<Verdict> margins = new ArrayList<>();
 
+        /** In the order of their lines, whatever order the facts were put in. */
         List<Fact> grounds() {
+            grounds.sort(Met::byLine);
             return grounds;
         }
 
         List<Verdict> margins() {
+            margins.sort(Met::byLine);
             return margins;
+        }
+
+        private static int byLine(Fact one, Fact other) {
+            int byPlace = first(one).compareTo(first(other));
+            if (byPlace != 0) {
+                return byPlace;
+            }
+            int bySubject = Groups.subject(one).compareTo(Groups.subject(other));
+            return bySubject != 0 ? bySubject : Natural.compare(one.at(), other.at());
+        }
+
+        private static Where first(Fact fact) {
+            return fact.places().isEmpty() ? NOWHERE : fact.places().get(0);
         }
 
         private void ground(Fact fact) {

@@ -49,15 +49,15 @@ final class Desk {
         try {
             return read(file);
         } catch (StackOverflowError | OutOfMemoryError tooMuch) {
-            return failed("it is too large or too deep to be read");
-        } catch (RuntimeException fault) {
-            return failed("Leadlamp itself failed (" + fault + "). The record is not to blame; please keep it and"
+            return failed(file, "it is too large or too deep to be read");
+        } catch (RuntimeException | Error fault) {
+            return failed(file, "Leadlamp itself failed (" + fault + "). The record is not to blame; please keep it and"
                     + " tell whoever looks after Leadlamp");
         }
     }
 
-    private static Done failed(String reason) {
-        return new Done(Optional.empty(), List.of(reason + "."));
+    private static Done failed(Path file, String reason) {
+        return new Done(Optional.empty(), List.of(file + ": " + reason + "."));
     }
 
     private Done read(Path file) {

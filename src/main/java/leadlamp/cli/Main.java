@@ -47,7 +47,7 @@ public final class Main {
             }
             status = FAILED;
             say.remark("The results could not be written: " + broken.getMessage() + ".");
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+        } catch (RuntimeException | Error fault) {
             status = FAILED;
             flush(say);
             say.remark("Leadlamp itself failed (" + fault + "). Please keep what you typed and tell whoever looks after"

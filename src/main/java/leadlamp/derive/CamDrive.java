@@ -109,7 +109,7 @@ final class CamDrive {
             case "companion age at next change" -> value(name).from(PartsAged.age(), PartsAged.untilBelt())
                     .by(v -> Ageing.at(v.get("part age"), v.get("belt due again in")))
                     .sum("age {part age} + {belt due again in} until the belt is due again").figures(1).in(PartsAged.YEARS);
-            case "life used" -> value(name).from(PartsAged.used()).at(PartsAged::dated)
+            case "life used" -> value(name).from(PartsAged.used()).at(PartsAged::dated).standing(Ages::piece)
                     .by(v -> Sets.greatest(v.all("shares of life used")))
                     .sum((v, r) -> v.aside("shares of life used", "used") + " of " + v.aside("shares of life used", "life")).figures(0);
             case "belt tension from note" -> value(name).from(sheetLine("belt mass"), reading("timing belt span length"),

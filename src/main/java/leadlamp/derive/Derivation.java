@@ -180,6 +180,7 @@ public final class Derivation {
             if (!take.quantity().isEmpty()) {
                 site.words.quantity(take.quantity()).ifPresent(q -> need(q.name()));
             }
+            take.others().forEach(this::need);
         }
         if (!entry.each().isEmpty()) {
             for (Value value : List.copyOf(site.store.of(entry.each()))) {
@@ -266,8 +267,16 @@ public final class Derivation {
         if (read.isEmpty() && given.isEmpty() && !site.store.within(quantity.name(), place).isEmpty() && quantity.gauge().isPresent()) {
             return;
         }
-        derived.add(value);
-        site.store.add(value);
+        Optional<PartsAged.Piece> subject = entry.subject(site, place);
+        Value worked = subject.isPresent() ? standing(value, subject.get()) : value;
+        derived.add(worked);
+        site.store.add(worked);
+    }
+
+    /** A value of a group that runs over parts or readings: which one it is of stands as its kind, at that one's own place. */
+    private static Value standing(Value v, PartsAged.Piece of) {
+        return new Value(v.of(), of.part(), of.at(), v.low(), v.high(), v.unit(), v.figures(), v.gauge(), v.usual(), v.sum(), v.told(),
+                v.asides(), v.places());
     }
 
     private static List<String> names(List<Slot> slots) {
@@ -280,7 +289,7 @@ public final class Derivation {
     private List<String> behind(Take take, String place) {
         Optional<Quantity> quantity = take.quantity().isEmpty() ? Optional.empty() : site.words.quantity(take.quantity());
         if (quantity.isEmpty() || quantity.get().from().isEmpty()) {
-            return List.of(quantity.map(Quantity::name).orElse(take.lacks()));
+            return List.of(quantity.map(Quantity::name).orElse(take.lacks(site, place)));
         }
         for (Missing known : missing.getOrDefault(quantity.get().name(), List.of())) {
             if (site.related(known.at(), place) && !known.readings().isEmpty()) {

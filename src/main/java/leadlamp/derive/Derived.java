@@ -21,6 +21,7 @@ final class Derived {
     private Formula formula;
     private Sum sum;
     private Optional<Places> places = Optional.empty();
+    private Optional<Subjects> subjects = Optional.empty();
     private String each = "";
     private int figures = -1;
     private boolean finer;
@@ -35,6 +36,11 @@ final class Derived {
     /** The sum in words and figures, without its result. */
     interface Sum {
         String of(In in, double result);
+    }
+
+    /** The part or reading that a value is of, and where that stands, by the name that it is worked out under. */
+    interface Subjects {
+        Optional<PartsAged.Piece> of(Site site, String name);
     }
 
     /** Where it is worked out, where the vocabulary's group does not say it. */
@@ -82,6 +88,17 @@ final class Derived {
     Derived at(Places places) {
         this.places = Optional.of(places);
         return this;
+    }
+
+    /** It stands at each part or reading's own place and is of that part or reading. */
+    Derived standing(Subjects subjects) {
+        this.subjects = Optional.of(subjects);
+        return this;
+    }
+
+    /** The part or reading that a value is of, where its group runs over such. */
+    Optional<PartsAged.Piece> subject(Site site, String name) {
+        return subjects.flatMap(s -> s.of(site, name));
     }
 
     /** One value for every reading of this quantity, each with what it was taken at. */

@@ -82,8 +82,8 @@ final class PartsAged {
             }
 
             @Override
-            String lacks() {
-                return "part age";
+            String lacks(Site site, String place) {
+                return piece(site, place).map(p -> p.part() + " age").orElse("any part age");
             }
         };
     }
@@ -112,7 +112,7 @@ final class PartsAged {
     }
 
     /** The belt drive whose line names the companion. */
-    private static Optional<String> driveOf(Site site, String companion) {
+    static Optional<String> driveOf(Site site, String companion) {
         for (Statement s : site.sheetLines("drive")) {
             if ((s.what().equals("shares the belt") || s.what().equals("route")) && (", " + s.says() + ",").contains(", " + companion + ",")) {
                 return Optional.of(s.at());

@@ -25,6 +25,8 @@ final class Table {
         entry = entry == null ? Sensing.entry(name) : entry;
         entry = entry == null ? Clutch.entry(name) : entry;
         entry = entry == null ? Workshop.entry(name) : entry;
+        entry = entry == null ? Ages.entry(name) : entry;
+        entry = entry == null ? Against.entry(name) : entry;
         return Optional.ofNullable(entry);
     }
 }

@@ -35,6 +35,11 @@ abstract class Take {
         return name;
     }
 
+    /** The same at one place, where that says it better. */
+    String lacks(Site site, String place) {
+        return lacks();
+    }
+
     boolean isOptional() {
         return optional;
     }
@@ -42,6 +47,11 @@ abstract class Take {
     /** The quantity that is read or worked out before; empty where it is none. */
     String quantity() {
         return "";
+    }
+
+    /** Other quantities that may stand in for it, which must be worked out first as well. */
+    List<String> others() {
+        return List.of();
     }
 
     /** What is there for a place; empty where nothing is. */

@@ -1,17 +1,13 @@
 package leadlamp.quantity;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The units that a bench writes, with their other spellings. One word may be a unit of several dimensions (`g` is a mass
@@ -19,6 +15,9 @@ import java.util.TreeSet;
  *
  * <p>Factors of inch, pound, gallon and older metric units follow from their exact definitions: the inch is 25.4 mm, the
  * pound 0.45359237 kg, standard gravity 9.80665 m/s².
+ *
+ * <p>The table of a dimension is laid out when it is first asked for, and searched as it stands: a short record asks for
+ * few words of few dimensions, and a table of all spellings would take longer to fill than the record to read.
  *
  * @see "NIST Special Publication 811 (2008), appendix B"
  */
@@ -43,277 +42,74 @@ public final class Units {
     private static final double MERCURY = 13.5951 * GRAVITY;
     private static final double MU_0 = 4e-7 * Math.PI;
 
-    // Filled when the program starts, so by plain loops: a lambda costs more than the whole table.
-    /** Spelling to its units, each of another dimension; the usual one first. */
-    private static final Map<String, List<Unit>> BY_SPELLING = new HashMap<>(1024);
-    /** The same, letters small, for MM and PSI; a spelling that two units share is left out. */
-    private static final Map<String, List<Unit>> BY_SMALL = new HashMap<>(1024);
-    private static final Set<String> SHARED = new HashSet<>();
-    private static final Map<Dimension, List<Unit>> BY_DIMENSION = new EnumMap<>(Dimension.class);
-    private static final Map<Dimension, Unit> SI = new EnumMap<>(Dimension.class);
+    /** Dimensions in the order in which a word that serves several is taken: those with a unit before plain numbers. */
+    private static final Dimension[] USUAL_FIRST = usualFirst();
+    private static final Row[][] ROWS = new Row[USUAL_FIRST.length][];
+    /** What words alone were found to mean; a record asks for the same few again and again. */
+    private static final Map<String, Optional<Unit>> ASKED = new ConcurrentHashMap<>();
+    private static final int MOST_ASKED = 500;
 
     private Units() {
     }
 
-    static {
-        of(Dimension.LENGTH)
-                .unit("mm", 1e-3, "millimetre", "millimetres", "millimeter", "millimeters")
-                .unit("µm", 1e-6, "um", "micron", "microns", "micrometre", "micrometres")
-                .unit("cm", 1e-2, "centimetre", "centimetres")
-                .unit("m", 1, "metre", "metres", "meter", "meters")
-                .unit("in", INCH, "inch", "inches", "ins", "\"", "″", "''")
-                .unit("thou", 2.54e-5, "thous", "thousandth", "thousandths", "mil", "mils")
-                .unit("µin", 2.54e-8, "uin", "microinch", "microinches")
-                .unit("ft", FOOT, "foot", "feet")
-                .unit("km", 1e3, "kilometre", "kilometres", "kms")
-                .unit("miles", 1609.344, "mile", "mi");
-        of(Dimension.AREA)
-                .unit("mm2", 1e-6, "sqmm", "squaremillimetres")
-                .unit("cm2", 1e-4, "sqcm", "squarecentimetres")
-                .unit("m2", 1, "sqm")
-                .unit("in2", INCH * INCH, "sqin", "squareinch", "squareinches");
-        of(Dimension.VOLUME)
-                .unit("cm3", 1e-6, "cc", "ccs", "ccm", "ml", "mL", "millilitre", "millilitres", "cucm")
-                .unit("l", 1e-3, "L", "litre", "litres", "liter", "liters", "dm3")
-                .unit("mm3", 1e-9, "cumm")
-                .unit("m3", 1, "cubicmetre", "cubicmetres")
-                .unit("in3", CUBIC_INCH, "cuin", "cuins", "ci", "cid", "cubicinch", "cubicinches")
-                .unit("gal (imperial)", GALLON, "impgal", "imperialgallon", "imperialgallons", "galimp", "ukgal", "galuk")
-                .unit("gal (US)", US_GALLON, "usgal", "usgallon", "usgallons", "galusliquid")
-                .unit("pt (imperial)", GALLON / 8, "imppt", "imperialpint", "imperialpints", "imppint", "imppints")
-                .unit("qt (US)", US_GALLON / 4, "usqt", "usquart", "usquarts", "qtusliquid")
-                .unit("pt (US)", US_GALLON / 8, "uspt", "uspint", "uspints", "ptusliquid")
-                .unit("fl oz (US)", US_GALLON / 128, "usfloz")
-                .unit("fl oz (imperial)", GALLON / 160, "impfloz", "flozimp");
-        of(Dimension.MASS)
-                .unit("g", 1e-3, "gram", "grams", "gramme", "grammes", "gm", "gms")
-                .unit("kg", 1, "kgs", "kilo", "kilos", "kilogram", "kilograms")
-                .unit("mg", 1e-6, "milligram", "milligrams")
-                .unit("lb", POUND, "lbs", "pound", "pounds", "lbm")
-                .unit("oz", OUNCE, "ounce", "ounces");
-        of(Dimension.TIME)
-                .unit("s", 1, "sec", "secs", "second", "seconds")
-                .unit("ms", 1e-3, "millisecond", "milliseconds")
-                .unit("min", 60, "mins", "minute", "minutes")
-                .unit("h", 3600, "hr", "hrs", "hour", "hours")
-                .unit("days", DAY, "d", "day")
-                .unit("weeks", 7 * DAY, "week")
-                .unit("months", YEAR / 12, "month")
-                .unit("years", YEAR, "year", "yr", "yrs", "season", "seasons");
-        of(Dimension.ANGLE)
-                .unit("deg", DEGREE, "°", "degree", "degrees", "degs")
-                .unit("rad", 1, "radian", "radians")
-                .unit("arcmin", DEGREE / 60)
-                .unit("turns", TURN, "turn");
-        of(Dimension.CRANK_ANGLE)
-                .unit("crank deg", DEGREE, "degcrank", "crankdegree", "crankdegrees", "crank°", "°crank")
-                .unit("cam deg", 2 * DEGREE, "degcam", "camdegree", "camdegrees", "cam°", "°cam")
-                .unit("crank rad", 1);
-        of(Dimension.SPEED)
-                .unit("rpm", TURN / 60, "r/min", "rev/min", "revs/min", "1/min", "min1", "revs")
-                .unit("rad/s", 1);
-        of(Dimension.LINEAR_SPEED)
-                .unit("m/s", 1, "mps", "m/sec")
-                .unit("ft/min", FOOT / 60, "fpm")
-                .unit("ft/s", FOOT, "fps")
-                .unit("km/h", 1 / 3.6, "kph", "kmh")
-                .unit("mile/h", 0.44704, "mph", "miles/h");
-        of(Dimension.ACCELERATION)
-                .unit("g", GRAVITY, "gn")
-                .unit("m/s2", 1, "m/s/s");
-        of(Dimension.FREQUENCY)
-                .unit("Hz", 1, "1/s", "hertz")
-                .unit("kHz", 1e3);
-        of(Dimension.FORCE)
-                .unit("N", 1, "newton", "newtons")
-                .unit("kN", 1e3)
-                .unit("daN", 10)
-                .unit("lbf", POUND_FORCE, "lbsf", "lb", "lbs", "poundforce", "pound", "pounds")
-                .unit("ozf", OUNCE_FORCE, "oz")
-                .unit("kgf", GRAVITY, "kp", "kg", "kilopond");
-        of(Dimension.TORQUE)
-                .unit("N·m", 1, "Nm", "newtonmetre", "newtonmetres", "newtonmeters")
-                .unit("N·cm", 1e-2, "Ncm")
-                .unit("N·mm", 1e-3, "Nmm")
-                .unit("kN·m", 1e3, "kNm")
-                .unit("daN·m", 10, "daNm")
-                .unit("lbf.ft", POUND_FORCE * FOOT, "lbft", "ftlb", "ftlbs", "lbsft", "ftlbf", "lbfft", "poundfoot",
-                        "poundfeet", "footpound", "footpounds", "poundsfeet")
-                .unit("lbf.in", POUND_FORCE * INCH, "lbin", "inlb", "inlbs", "lbsin", "inlbf", "poundinch", "inchpound",
-                        "inchpounds")
-                .unit("ozf.in", OUNCE_FORCE * INCH, "ozin", "inoz", "inozf")
-                .unit("kgf.m", GRAVITY, "kgm", "mkg", "mkgf", "kpm", "mkp")
-                .unit("kgf.cm", GRAVITY / 100, "kgcm", "cmkg", "kpcm");
-        of(Dimension.POWER)
-                .unit("kW", 1e3, "kilowatt", "kilowatts")
-                .unit("hp", 550 * FOOT * POUND_FORCE, "bhp", "hp550ftlbf/s", "horsepower")
-                .unit("PS", 75 * GRAVITY, "metrichp", "cv", "ch", "pk")
-                .unit("W", 1, "watt", "watts");
-        of(Dimension.PRESSURE)
-                .unit("bar", 1e5, "bars")
-                .unit("kPa", 1e3)
-                .unit("psi", PSI, "lbf/in2", "lb/in2", "lbs/in2", "lbf/sqin", "lb/sqin")
-                .unit("mbar", 100, "hPa", "millibar", "millibars")
-                .unit("MPa", 1e6, "N/mm2")
-                .unit("Pa", 1, "N/m2", "pascal")
-                .unit("kgf/cm2", GRAVITY * 1e4, "kg/cm2", "kp/cm2", "at", "atkgf/cm2")
-                .unit("atm", 101325, "atmosphere", "atmospheres")
-                .unit("inHg", 25.4 * MERCURY, "inchHg", "inchesHg", "inofmercury", "inchesofmercury", "\"Hg")
-                .unit("mmHg", MERCURY)
-                .unit("cmHg", 10 * MERCURY)
-                .unit("inH2O", 25.4 * GRAVITY, "inwater", "inchesofwater", "inofwater", "inwg")
-                .unit("mmH2O", GRAVITY, "mmwater", "mmofwater", "mmwg", "mmwc");
-        of(Dimension.STRESS)
-                .unit("MPa", 1e6, "N/mm2")
-                .unit("GPa", 1e9, "kN/mm2")
-                .unit("kPa", 1e3)
-                .unit("Pa", 1, "N/m2")
-                .unit("bar", 1e5)
-                .unit("psi", PSI, "lbf/in2", "lb/in2")
-                .unit("ksi", 1000 * PSI)
-                .unit("kgf/mm2", GRAVITY * 1e6, "kg/mm2", "kp/mm2")
-                .unit("tonf/in2", 2240 * PSI, "ton/in2", "tons/in2", "tsi", "tons/sqin", "tonf/sqin");
-        of(Dimension.STIFFNESS)
-                .unit("N/mm", 1e3)
-                .unit("N/m", 1)
-                .unit("lbf/in", POUND_FORCE / INCH, "lb/in", "lbs/in", "lb/inch", "lbs/inch")
-                .unit("kgf/mm", GRAVITY * 1e3, "kg/mm", "kp/mm");
-        offset(Dimension.TEMPERATURE, "°C", 1, 273.15, "C", "degC", "celsius", "degreesC", "degreeC");
-        offset(Dimension.TEMPERATURE, "°F", 1 / 1.8, FAHRENHEIT_ZERO, "F", "degF", "fahrenheit", "degreesF", "degreeF");
-        of(Dimension.TEMPERATURE)
-                .unit("K", 1, "kelvin")
-                .unit("°R", 1 / 1.8, "rankine");
-        of(Dimension.TEMPERATURE_DIFFERENCE)
-                .unit("°C", 1, "C", "degC", "celsius", "degreesC", "degreeC")
-                .unit("°F", 1 / 1.8, "F", "degF", "fahrenheit", "degreesF", "degreeF")
-                .unit("K", 1, "kelvin");
-        of(Dimension.VOLUME_FLOW)
-                .unit("l/min", 1e-3 / 60, "L/min", "lpm", "litres/min", "litre/min")
-                .unit("cm3/min", 1e-6 / 60, "cc/min", "ml/min", "mL/min", "ccm/min")
-                .unit("l/h", 1e-3 / 3600, "L/h", "lph", "litres/h", "l/hr", "litres/hour")
-                .unit("l/s", 1e-3, "L/s")
-                .unit("m3/h", 1.0 / 3600, "m3/hr")
-                .unit("m3/s", 1)
-                .unit("cfm", FOOT * FOOT * FOOT / 60, "ft3/min", "cuft/min")
-                .unit("gal (US)/min", US_GALLON / 60, "usgpm", "usgal/min")
-                .unit("gal (imperial)/min", GALLON / 60, "impgal/min", "impgpm")
-                .unit("gal (US)/h", US_GALLON / 3600, "usgph", "usgal/h")
-                .unit("gal (imperial)/h", GALLON / 3600, "impgal/h", "impgph");
-        of(Dimension.MASS_FLOW)
-                .unit("kg/h", 1.0 / 3600, "kg/hr", "kg/hour")
-                .unit("g/s", 1e-3, "g/sec")
-                .unit("g/min", 1e-3 / 60)
-                .unit("kg/min", 1.0 / 60)
-                .unit("kg/s", 1)
-                .unit("lb/h", POUND / 3600, "lb/hr", "lbs/h", "lbs/hr", "pph")
-                .unit("lb/min", POUND / 60, "lbs/min");
-        of(Dimension.MASS_PER_VOLUME)
-                .unit("mg/l", 1e-3, "mg/L", "g/m3", "mg/litre")
-                .unit("g/l", 1, "g/L", "kg/m3", "g/litre")
-                .unit("g/cm3", 1e3, "g/cc", "kg/l", "kg/L", "g/ml")
-                .unit("lb/ft3", POUND / (FOOT * FOOT * FOOT), "lb/cuft")
-                .unit("lb/in3", POUND / CUBIC_INCH, "lb/cuin");
-        of(Dimension.VOLTAGE)
-                .unit("V", 1, "volt", "volts")
-                .unit("mV", 1e-3, "millivolt", "millivolts")
-                .unit("kV", 1e3, "kilovolt", "kilovolts");
-        of(Dimension.CURRENT)
-                .unit("A", 1, "amp", "amps", "ampere", "amperes")
-                .unit("mA", 1e-3, "milliamp", "milliamps");
-        of(Dimension.RESISTANCE)
-                .unit("ohm", 1, "Ω", "ohms")
-                .unit("kohm", 1e3, "kΩ", "kohms", "kiloohm", "kiloohms", "kilohm", "kilohms")
-                .unit("Mohm", 1e6, "MΩ", "megohm", "megohms")
-                .unit("mohm", 1e-3, "mΩ", "milliohm", "milliohms");
-        of(Dimension.INDUCTANCE)
-                .unit("mH", 1e-3, "millihenry")
-                .unit("µH", 1e-6, "uH")
-                .unit("H", 1, "henry");
-        of(Dimension.MAGNETIC_FIELD)
-                .unit("gauss", 1e-4, "G", "Gs")
-                .unit("mT", 1e-3, "millitesla")
-                .unit("T", 1, "tesla")
-                .unit("A/cm", 100 * MU_0)
-                .unit("Oe", 1e-4, "oersted");
-        of(Dimension.UNBALANCE)
-                .unit("g·mm", 1e-6, "gmm")
-                .unit("g·cm", 1e-5, "gcm")
-                .unit("kg·m", 1, "kgm")
-                .unit("oz.in", OUNCE * INCH, "ozin", "inoz");
-        of(Dimension.HARDNESS)
-                .unit("HB", 1, "HBW", "brinell")
-                .unit("HV", 1, "vickers")
-                .unit("HRC", 1, "Rc", "rockwellC")
-                .unit("HRB", 1, "Rb", "rockwellB");
-        of(Dimension.VISCOSITY)
-                .unit("cSt", 1e-6, "mm2/s", "centistokes", "centistoke")
-                .unit("m2/s", 1);
-        for (Dimension share : List.of(Dimension.SHARE, Dimension.VOLUME_SHARE, Dimension.MASS_SHARE)) {
-            of(share)
-                    .unit("%", 0.01, "percent", "pc", "point", "points", "vol%", "mass%", "%vol", "%mass", "%volume",
-                            "byvolume%")
-                    .unit("", 1, "share")
-                    .unit("‰", 0.001);
-        }
-        of(Dimension.NUMBER).unit("", 1, "number", "lambda", "λ", ":1");
-        of(Dimension.COUNT).unit("", 1, "count", "turn", "turns", "tooth", "teeth", "link", "links", "use", "uses", "off",
-                "bolts", "pieces", "pcs");
-        for (List<Unit> units : BY_DIMENSION.values()) {
-            for (Unit unit : units) {
-                // Hardness scales all have the factor 1; the first is the dimension's own.
-                if (unit.factor() == 1 && unit.offset() == 0) {
-                    SI.putIfAbsent(unit.dimension(), unit);
-                }
-            }
-        }
-    }
-
     /** The unit of this word, its usual meaning: `g` is a mass. */
     public static Optional<Unit> named(String word) {
-        List<Unit> units = spelt(word);
+        Optional<Unit> unit = ASKED.get(word);
+        if (unit == null) {
+            unit = first(word);
+            if (ASKED.size() < MOST_ASKED) {
+                ASKED.put(word, unit);
+            }
+        }
+        return unit;
+    }
+
+    private static Optional<Unit> first(String word) {
+        for (Dimension dimension : USUAL_FIRST) {
+            Row row = spelt(word, dimension);
+            if (row != null) {
+                return Optional.of(row.unit(dimension));
+            }
+        }
+        List<Unit> units = likewise(word);
         return units.isEmpty() ? Optional.empty() : Optional.of(units.get(0));
     }
 
     /** The unit of this word in this dimension: `g` may be an acceleration, `lb` a spring load. */
     public static Optional<Unit> named(String word, Dimension dimension) {
-        Unit unit = among(BY_SPELLING.get(word), dimension);
-        if (unit == null) {
+        Row row = exact(word, dimension);
+        if (row == null) {
             String plain = plain(word);
-            unit = among(BY_SPELLING.get(plain), dimension);
-            if (unit == null) {
-                unit = among(BY_SMALL.get(plain.toLowerCase(Locale.ROOT)), dimension);
+            row = like(plain, dimension, false);
+            if (row == null) {
+                row = like(small(plain), dimension, true);
             }
         }
-        return Optional.ofNullable(unit);
-    }
-
-    private static Unit among(List<Unit> units, Dimension dimension) {
-        if (units != null) {
-            for (Unit unit : units) {
-                if (unit.dimension() == dimension) {
-                    return unit;
-                }
-            }
-        }
-        return null;
+        return row == null ? Optional.empty() : Optional.of(row.unit(dimension));
     }
 
     /** The unit of the dimension that SI values are in. */
     public static Unit si(Dimension dimension) {
-        return SI.get(dimension);
+        for (Row row : rows(dimension)) {
+            // Hardness scales all have the factor 1; the first is the dimension's own.
+            if (row.factor == 1 && row.offset == 0) {
+                return row.unit(dimension);
+            }
+        }
+        throw new IllegalStateException("no unit of " + dimension.word() + " has the factor 1");
     }
 
     /** The unit in which the bench writes most often, the first of {@link #words}. */
     public static Unit usual(Dimension dimension) {
-        return BY_DIMENSION.get(dimension).get(0);
+        return rows(dimension)[0].unit(dimension);
     }
 
     /** Units of the dimension as they are printed, the usual first; empty where the dimension is a plain number. */
     public static List<String> words(Dimension dimension) {
         List<String> words = new ArrayList<>();
-        for (Unit unit : BY_DIMENSION.get(dimension)) {
-            if (!unit.word().isEmpty()) {
-                words.add(unit.word());
+        for (Row row : rows(dimension)) {
+            if (!row.spellings[0].isEmpty()) {
+                words.add(row.spellings[0]);
             }
         }
         return Collections.unmodifiableList(words);
@@ -321,7 +117,11 @@ public final class Units {
 
     /** Units of the dimension, the usual first. */
     static List<Unit> all(Dimension dimension) {
-        return Collections.unmodifiableList(BY_DIMENSION.get(dimension));
+        List<Unit> units = new ArrayList<>();
+        for (Row row : rows(dimension)) {
+            units.add(row.unit(dimension));
+        }
+        return Collections.unmodifiableList(units);
     }
 
     /** Whether values of both may be held against each other: a Brinell and a Rockwell number may not. */
@@ -332,44 +132,109 @@ public final class Units {
 
     /** All units of a spelling. */
     static List<Unit> spelt(String word) {
-        List<Unit> units = BY_SPELLING.get(word);
-        if (units != null) {
-            return units;
+        List<Unit> units = new ArrayList<>(2);
+        for (Dimension dimension : USUAL_FIRST) {
+            Row row = spelt(word, dimension);
+            if (row != null) {
+                units.add(row.unit(dimension));
+            }
         }
+        return units.isEmpty() ? likewise(word) : units;
+    }
+
+    /** The row that has the word as it stands, or that has it once dots and dashes are left out of its spelling. */
+    private static Row spelt(String word, Dimension dimension) {
+        Row row = exact(word, dimension);
+        return row == null ? like(word, dimension, false) : row;
+    }
+
+    /** All units of a word that has none as it stands. */
+    private static List<Unit> likewise(String word) {
+        List<Unit> units = new ArrayList<>(2);
         String plain = plain(word);
-        units = BY_SPELLING.get(plain);
-        if (units != null) {
-            return units;
+        if (!plain.equals(word)) {
+            take(units, plain, false);
         }
-        units = BY_SMALL.get(plain.toLowerCase(Locale.ROOT));
-        return units == null ? List.of() : units;
+        if (units.isEmpty()) {
+            take(units, small(plain), true);
+        }
+        return units;
+    }
+
+    private static void take(List<Unit> units, String plain, boolean small) {
+        for (Dimension dimension : USUAL_FIRST) {
+            Row row = like(plain, dimension, small);
+            if (row != null) {
+                units.add(row.unit(dimension));
+            }
+        }
+    }
+
+    /** The row that has this very spelling. */
+    private static Row exact(String word, Dimension dimension) {
+        for (Row row : rows(dimension)) {
+            for (String spelling : row.spellings) {
+                if (spelling.equals(word)) {
+                    return row;
+                }
+            }
+        }
+        return null;
+    }
+
+    /**
+     * The row with a spelling that comes to the same once both are plain.
+     *
+     * @param small whether letters are small as well, for MM and PSI; what two units of the dimension share is then neither
+     */
+    private static Row like(String wanted, Dimension dimension, boolean small) {
+        Row found = null;
+        for (Row row : rows(dimension)) {
+            if (row != found && row.like(wanted, small)) {
+                if (!small) {
+                    return row;
+                }
+                if (found != null) {
+                    return null;
+                }
+                found = row;
+            }
+        }
+        return found;
     }
 
     /** The printed word of the unit of this dimension whose spelling is nearest, if one is near enough to be meant. */
     static Optional<String> nearest(String word, Dimension dimension) {
-        String wanted = plain(word).toLowerCase(Locale.ROOT);
+        String wanted = small(plain(word));
         int least = 2 * Math.max(1, Math.min(wanted.length() / 3, 3)) + 1;
         Optional<String> best = Optional.empty();
-        for (Map.Entry<String, List<Unit>> entry : sorted(BY_SMALL)) {
-            for (Unit unit : entry.getValue()) {
-                if (unit.dimension() == dimension && !unit.word().isEmpty() && !wanted.isEmpty()) {
-                    // A slip is seldom in the first letter.
-                    int distance = 2 * distance(wanted, entry.getKey())
-                            - (entry.getKey().startsWith(wanted.substring(0, 1)) ? 1 : 0);
-                    if (distance < least) {
-                        least = distance;
-                        best = Optional.of(unit.word());
-                    }
+        for (Map.Entry<String, Row> entry : small(dimension).entrySet()) {
+            String printed = entry.getValue().spellings[0];
+            if (!printed.isEmpty() && !wanted.isEmpty()) {
+                // A slip is seldom in the first letter.
+                int distance = 2 * distance(wanted, entry.getKey())
+                        - (entry.getKey().startsWith(wanted.substring(0, 1)) ? 1 : 0);
+                if (distance < least) {
+                    least = distance;
+                    best = Optional.of(printed);
                 }
             }
         }
         return best;
     }
 
-    private static Collection<Map.Entry<String, List<Unit>>> sorted(Map<String, List<Unit>> units) {
-        TreeSet<Map.Entry<String, List<Unit>>> sorted = new TreeSet<>(Map.Entry.comparingByKey());
-        sorted.addAll(units.entrySet());
-        return sorted;
+    /** Spellings in small letters that mean one unit of the dimension. */
+    private static Map<String, Row> small(Dimension dimension) {
+        Map<String, Row> small = new TreeMap<>();
+        for (Row row : rows(dimension)) {
+            for (String spelling : row.spellings) {
+                String key = small(plain(spelling));
+                if (like(key, dimension, true) == row) {
+                    small.put(key, row);
+                }
+            }
+        }
+        return small;
     }
 
     /** Letters to change, add, drop or swap with their neighbour. */
@@ -414,56 +279,317 @@ public final class Units {
         return plain.toString();
     }
 
-    private static Row of(Dimension dimension) {
-        return new Row(dimension);
+    private static String small(String plain) {
+        return plain.toLowerCase(Locale.ROOT);
     }
 
-    private static void offset(Dimension dimension, String word, double factor, double offset, String... also) {
-        enter(new Unit(word, dimension, factor, offset), also);
+    private static Dimension[] usualFirst() {
+        Dimension[] all = Dimension.values();
+        Dimension[] plain = { Dimension.SHARE, Dimension.VOLUME_SHARE, Dimension.MASS_SHARE, Dimension.NUMBER, Dimension.COUNT };
+        Dimension[] order = new Dimension[all.length];
+        int measured = all.length - plain.length;
+        System.arraycopy(all, plain.length, order, 0, measured);
+        System.arraycopy(plain, 0, order, measured, plain.length);
+        return order;
     }
 
-    private static void enter(Unit unit, String... also) {
-        List<Unit> units = BY_DIMENSION.get(unit.dimension());
-        if (units == null) {
-            units = new ArrayList<>(12);
-            BY_DIMENSION.put(unit.dimension(), units);
+    private static Row[] rows(Dimension dimension) {
+        Row[] rows = ROWS[dimension.ordinal()];
+        if (rows == null) {
+            rows = laidOut(dimension);
+            ROWS[dimension.ordinal()] = rows;
         }
-        units.add(unit);
-        spell(unit.word(), unit);
-        for (String other : also) {
-            spell(other, unit);
-        }
+        return rows;
     }
 
-    private static void spell(String spelling, Unit unit) {
-        put(BY_SPELLING, spelling, unit, false);
-        String plain = plain(spelling);
-        if (!plain.equals(spelling)) {
-            put(BY_SPELLING, plain, unit, false);
-        }
-        put(BY_SMALL, plain.toLowerCase(Locale.ROOT), unit, true);
+    /** The units of a dimension, the usual one first: SI units in one of it, how it is printed, how else it is written. */
+    private static Row[] laidOut(Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH -> new Row[] {
+                row(1e-3, "mm", "millimetre", "millimetres", "millimeter", "millimeters"),
+                row(1e-6, "µm", "um", "micron", "microns", "micrometre", "micrometres"),
+                row(1e-2, "cm", "centimetre", "centimetres"),
+                row(1, "m", "metre", "metres", "meter", "meters"),
+                row(INCH, "in", "inch", "inches", "ins", "\"", "″", "''"),
+                row(2.54e-5, "thou", "thous", "thousandth", "thousandths", "mil", "mils"),
+                row(2.54e-8, "µin", "uin", "microinch", "microinches"),
+                row(FOOT, "ft", "foot", "feet"),
+                row(1e3, "km", "kilometre", "kilometres", "kms"),
+                row(1609.344, "miles", "mile", "mi"),
+            };
+            case AREA -> new Row[] {
+                row(1e-6, "mm2", "sqmm", "squaremillimetres"),
+                row(1e-4, "cm2", "sqcm", "squarecentimetres"),
+                row(1, "m2", "sqm"),
+                row(INCH * INCH, "in2", "sqin", "squareinch", "squareinches"),
+            };
+            case VOLUME -> new Row[] {
+                row(1e-6, "cm3", "cc", "ccs", "ccm", "ml", "mL", "millilitre", "millilitres", "cucm"),
+                row(1e-3, "l", "L", "litre", "litres", "liter", "liters", "dm3"),
+                row(1e-9, "mm3", "cumm"),
+                row(1, "m3", "cubicmetre", "cubicmetres"),
+                row(CUBIC_INCH, "in3", "cuin", "cuins", "ci", "cid", "cubicinch", "cubicinches"),
+                row(GALLON, "gal (imperial)", "impgal", "imperialgallon", "imperialgallons", "galimp", "ukgal",
+                        "galuk"),
+                row(US_GALLON, "gal (US)", "usgal", "usgallon", "usgallons", "galusliquid"),
+                row(GALLON / 8, "pt (imperial)", "imppt", "imperialpint", "imperialpints", "imppint", "imppints"),
+                row(US_GALLON / 4, "qt (US)", "usqt", "usquart", "usquarts", "qtusliquid"),
+                row(US_GALLON / 8, "pt (US)", "uspt", "uspint", "uspints", "ptusliquid"),
+                row(US_GALLON / 128, "fl oz (US)", "usfloz"),
+                row(GALLON / 160, "fl oz (imperial)", "impfloz", "flozimp"),
+            };
+            case MASS -> new Row[] {
+                row(1e-3, "g", "gram", "grams", "gramme", "grammes", "gm", "gms"),
+                row(1, "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms"),
+                row(1e-6, "mg", "milligram", "milligrams"),
+                row(POUND, "lb", "lbs", "pound", "pounds", "lbm"),
+                row(OUNCE, "oz", "ounce", "ounces"),
+            };
+            case TIME -> new Row[] {
+                row(1, "s", "sec", "secs", "second", "seconds"),
+                row(1e-3, "ms", "millisecond", "milliseconds"),
+                row(60, "min", "mins", "minute", "minutes"),
+                row(3600, "h", "hr", "hrs", "hour", "hours"),
+                row(DAY, "days", "d", "day"),
+                row(7 * DAY, "weeks", "week"),
+                row(YEAR / 12, "months", "month"),
+                row(YEAR, "years", "year", "yr", "yrs", "season", "seasons"),
+            };
+            case ANGLE -> new Row[] {
+                row(DEGREE, "deg", "°", "degree", "degrees", "degs"),
+                row(1, "rad", "radian", "radians"),
+                row(DEGREE / 60, "arcmin"),
+                row(TURN, "turns", "turn"),
+            };
+            case CRANK_ANGLE -> new Row[] {
+                row(DEGREE, "crank deg", "degcrank", "crankdegree", "crankdegrees", "crank°", "°crank"),
+                row(2 * DEGREE, "cam deg", "degcam", "camdegree", "camdegrees", "cam°", "°cam"),
+                row(1, "crank rad"),
+            };
+            case SPEED -> new Row[] {
+                row(TURN / 60, "rpm", "r/min", "rev/min", "revs/min", "1/min", "min1", "revs"),
+                row(1, "rad/s"),
+            };
+            case LINEAR_SPEED -> new Row[] {
+                row(1, "m/s", "mps", "m/sec"),
+                row(FOOT / 60, "ft/min", "fpm"),
+                row(FOOT, "ft/s", "fps"),
+                row(1 / 3.6, "km/h", "kph", "kmh"),
+                row(0.44704, "mile/h", "mph", "miles/h"),
+            };
+            case ACCELERATION -> new Row[] {
+                row(GRAVITY, "g", "gn"),
+                row(1, "m/s2", "m/s/s"),
+            };
+            case FREQUENCY -> new Row[] {
+                row(1, "Hz", "1/s", "hertz"),
+                row(1e3, "kHz"),
+            };
+            case FORCE -> new Row[] {
+                row(1, "N", "newton", "newtons"),
+                row(1e3, "kN"),
+                row(10, "daN"),
+                row(POUND_FORCE, "lbf", "lbsf", "lb", "lbs", "poundforce", "pound", "pounds"),
+                row(OUNCE_FORCE, "ozf", "oz"),
+                row(GRAVITY, "kgf", "kp", "kg", "kilopond"),
+            };
+            case TORQUE -> new Row[] {
+                row(1, "N·m", "Nm", "newtonmetre", "newtonmetres", "newtonmeters"),
+                row(1e-2, "N·cm", "Ncm"),
+                row(1e-3, "N·mm", "Nmm"),
+                row(1e3, "kN·m", "kNm"),
+                row(10, "daN·m", "daNm"),
+                row(POUND_FORCE * FOOT, "lbf.ft", "lbft", "ftlb", "ftlbs", "lbsft", "ftlbf", "lbfft", "poundfoot",
+                        "poundfeet", "footpound", "footpounds", "poundsfeet"),
+                row(POUND_FORCE * INCH, "lbf.in", "lbin", "inlb", "inlbs", "lbsin", "inlbf", "poundinch", "inchpound",
+                        "inchpounds"),
+                row(OUNCE_FORCE * INCH, "ozf.in", "ozin", "inoz", "inozf"),
+                row(GRAVITY, "kgf.m", "kgm", "mkg", "mkgf", "kpm", "mkp"),
+                row(GRAVITY / 100, "kgf.cm", "kgcm", "cmkg", "kpcm"),
+            };
+            case POWER -> new Row[] {
+                row(1e3, "kW", "kilowatt", "kilowatts"),
+                row(550 * FOOT * POUND_FORCE, "hp", "bhp", "hp550ftlbf/s", "horsepower"),
+                row(75 * GRAVITY, "PS", "metrichp", "cv", "ch", "pk"),
+                row(1, "W", "watt", "watts"),
+            };
+            case PRESSURE -> new Row[] {
+                row(1e5, "bar", "bars"),
+                row(1e3, "kPa"),
+                row(PSI, "psi", "lbf/in2", "lb/in2", "lbs/in2", "lbf/sqin", "lb/sqin"),
+                row(100, "mbar", "hPa", "millibar", "millibars"),
+                row(1e6, "MPa", "N/mm2"),
+                row(1, "Pa", "N/m2", "pascal"),
+                row(GRAVITY * 1e4, "kgf/cm2", "kg/cm2", "kp/cm2", "at", "atkgf/cm2"),
+                row(101325, "atm", "atmosphere", "atmospheres"),
+                row(25.4 * MERCURY, "inHg", "inchHg", "inchesHg", "inofmercury", "inchesofmercury", "\"Hg"),
+                row(MERCURY, "mmHg"),
+                row(10 * MERCURY, "cmHg"),
+                row(25.4 * GRAVITY, "inH2O", "inwater", "inchesofwater", "inofwater", "inwg"),
+                row(GRAVITY, "mmH2O", "mmwater", "mmofwater", "mmwg", "mmwc"),
+            };
+            case STRESS -> new Row[] {
+                row(1e6, "MPa", "N/mm2"),
+                row(1e9, "GPa", "kN/mm2"),
+                row(1e3, "kPa"),
+                row(1, "Pa", "N/m2"),
+                row(1e5, "bar"),
+                row(PSI, "psi", "lbf/in2", "lb/in2"),
+                row(1000 * PSI, "ksi"),
+                row(GRAVITY * 1e6, "kgf/mm2", "kg/mm2", "kp/mm2"),
+                row(2240 * PSI, "tonf/in2", "ton/in2", "tons/in2", "tsi", "tons/sqin", "tonf/sqin"),
+            };
+            case STIFFNESS -> new Row[] {
+                row(1e3, "N/mm"),
+                row(1, "N/m"),
+                row(POUND_FORCE / INCH, "lbf/in", "lb/in", "lbs/in", "lb/inch", "lbs/inch"),
+                row(GRAVITY * 1e3, "kgf/mm", "kg/mm", "kp/mm"),
+            };
+            case TEMPERATURE -> new Row[] {
+                fromZero(1, 273.15, "°C", "C", "degC", "celsius", "degreesC", "degreeC"),
+                fromZero(1 / 1.8, FAHRENHEIT_ZERO, "°F", "F", "degF", "fahrenheit", "degreesF", "degreeF"),
+                row(1, "K", "kelvin"),
+                row(1 / 1.8, "°R", "rankine"),
+            };
+            case TEMPERATURE_DIFFERENCE -> new Row[] {
+                row(1, "°C", "C", "degC", "celsius", "degreesC", "degreeC"),
+                row(1 / 1.8, "°F", "F", "degF", "fahrenheit", "degreesF", "degreeF"),
+                row(1, "K", "kelvin"),
+            };
+            case VOLUME_FLOW -> new Row[] {
+                row(1e-3 / 60, "l/min", "L/min", "lpm", "litres/min", "litre/min"),
+                row(1e-6 / 60, "cm3/min", "cc/min", "ml/min", "mL/min", "ccm/min"),
+                row(1e-3 / 3600, "l/h", "L/h", "lph", "litres/h", "l/hr", "litres/hour"),
+                row(1e-3, "l/s", "L/s"),
+                row(1.0 / 3600, "m3/h", "m3/hr"),
+                row(1, "m3/s"),
+                row(FOOT * FOOT * FOOT / 60, "cfm", "ft3/min", "cuft/min"),
+                row(US_GALLON / 60, "gal (US)/min", "usgpm", "usgal/min"),
+                row(GALLON / 60, "gal (imperial)/min", "impgal/min", "impgpm"),
+                row(US_GALLON / 3600, "gal (US)/h", "usgph", "usgal/h"),
+                row(GALLON / 3600, "gal (imperial)/h", "impgal/h", "impgph"),
+            };
+            case MASS_FLOW -> new Row[] {
+                row(1.0 / 3600, "kg/h", "kg/hr", "kg/hour"),
+                row(1e-3, "g/s", "g/sec"),
+                row(1e-3 / 60, "g/min"),
+                row(1.0 / 60, "kg/min"),
+                row(1, "kg/s"),
+                row(POUND / 3600, "lb/h", "lb/hr", "lbs/h", "lbs/hr", "pph"),
+                row(POUND / 60, "lb/min", "lbs/min"),
+            };
+            case MASS_PER_VOLUME -> new Row[] {
+                row(1e-3, "mg/l", "mg/L", "g/m3", "mg/litre"),
+                row(1, "g/l", "g/L", "kg/m3", "g/litre"),
+                row(1e3, "g/cm3", "g/cc", "kg/l", "kg/L", "g/ml"),
+                row(POUND / (FOOT * FOOT * FOOT), "lb/ft3", "lb/cuft"),
+                row(POUND / CUBIC_INCH, "lb/in3", "lb/cuin"),
+            };
+            case VOLTAGE -> new Row[] {
+                row(1, "V", "volt", "volts"),
+                row(1e-3, "mV", "millivolt", "millivolts"),
+                row(1e3, "kV", "kilovolt", "kilovolts"),
+            };
+            case CURRENT -> new Row[] {
+                row(1, "A", "amp", "amps", "ampere", "amperes"),
+                row(1e-3, "mA", "milliamp", "milliamps"),
+            };
+            case RESISTANCE -> new Row[] {
+                row(1, "ohm", "Ω", "ohms"),
+                row(1e3, "kohm", "kΩ", "kohms", "kiloohm", "kiloohms", "kilohm", "kilohms"),
+                row(1e6, "Mohm", "MΩ", "megohm", "megohms"),
+                row(1e-3, "mohm", "mΩ", "milliohm", "milliohms"),
+            };
+            case INDUCTANCE -> new Row[] {
+                row(1e-3, "mH", "millihenry"),
+                row(1e-6, "µH", "uH"),
+                row(1, "H", "henry"),
+            };
+            case MAGNETIC_FIELD -> new Row[] {
+                row(1e-4, "gauss", "G", "Gs"),
+                row(1e-3, "mT", "millitesla"),
+                row(1, "T", "tesla"),
+                row(100 * MU_0, "A/cm"),
+                row(1e-4, "Oe", "oersted"),
+            };
+            case UNBALANCE -> new Row[] {
+                row(1e-6, "g·mm", "gmm"),
+                row(1e-5, "g·cm", "gcm"),
+                row(1, "kg·m", "kgm"),
+                row(OUNCE * INCH, "oz.in", "ozin", "inoz"),
+            };
+            case HARDNESS -> new Row[] {
+                row(1, "HB", "HBW", "brinell"),
+                row(1, "HV", "vickers"),
+                row(1, "HRC", "Rc", "rockwellC"),
+                row(1, "HRB", "Rb", "rockwellB"),
+            };
+            case VISCOSITY -> new Row[] {
+                row(1e-6, "cSt", "mm2/s", "centistokes", "centistoke"),
+                row(1, "m2/s"),
+            };
+            case SHARE, VOLUME_SHARE, MASS_SHARE -> new Row[] {
+                row(0.01, "%", "percent", "pc", "point", "points", "vol%", "mass%", "%vol", "%mass", "%volume",
+                        "byvolume%"),
+                row(1, "", "share"),
+                row(0.001, "‰"),
+            };
+            case NUMBER -> new Row[] {
+                row(1, "", "number", "lambda", "λ", ":1"),
+            };
+            case COUNT -> new Row[] {
+                row(1, "", "count", "turn", "turns", "tooth", "teeth", "link", "links", "use", "uses", "off", "bolts",
+                        "pieces", "pcs"),
+            };
+        };
     }
 
-    private static void put(Map<String, List<Unit>> map, String spelling, Unit unit, boolean small) {
-        List<Unit> units = map.get(spelling);
-        if (units == null) {
-            units = new ArrayList<>(2);
-            map.put(spelling, units);
-        }
-        Unit there = among(units, unit.dimension());
-        if (there == null && !(small && SHARED.contains(unit.dimension() + spelling))) {
-            units.add(unit);
-        } else if (small && there != null && there != unit) {
-            units.remove(there);
-            SHARED.add(unit.dimension() + spelling);
-        }
+    private static Row row(double factor, String... spellings) {
+        return new Row(factor, 0, spellings);
     }
 
-    /** One dimension's units, entered one after the other. */
-    private record Row(Dimension dimension) {
-        Row unit(String word, double factor, String... also) {
-            enter(new Unit(word, dimension, factor, 0), also);
-            return this;
+    private static Row fromZero(double factor, double offset, String... spellings) {
+        return new Row(factor, offset, spellings);
+    }
+
+    /** A unit as it stands in the table. */
+    private static final class Row {
+        private final double factor;
+        private final double offset;
+        private final String[] spellings;
+        private Unit unit;
+
+        Row(double factor, double offset, String... spellings) {
+            this.factor = factor;
+            this.offset = offset;
+            this.spellings = spellings;
+        }
+
+        // Two threads may make it twice; both are the same.
+        Unit unit(Dimension dimension) {
+            Unit made = unit;
+            if (made == null) {
+                made = new Unit(spellings[0], dimension, factor, offset);
+                unit = made;
+            }
+            return made;
+        }
+
+        boolean like(String wanted, boolean small) {
+            for (String spelling : spellings) {
+                if (!small && spelling.equals(wanted) || !spelling.isEmpty() && !wanted.isEmpty() && begins(spelling, wanted)
+                        && wanted.equals(small ? small(plain(spelling)) : plain(spelling))) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        /** Whether the first letters may be the same: it spares taking most spellings apart. */
+        private static boolean begins(String spelling, String wanted) {
+            char first = spelling.charAt(0);
+            char other = wanted.charAt(0);
+            return first == other || first >= 'A' && first <= 'Z' && first + 'a' - 'A' == other || first > '~' || first < '0';
         }
     }
 }

@@ -1299,6 +1299,11 @@ final class Entries {
         if (!once(field.where())) {
             return;
         }
+        if (field.value() instanceof Node.Scalar alone && alone.text().isEmpty() && Vocabulary.nearest(field.key(), can).isEmpty()) {
+            complaints.add(field.where(), field.key().length(), "\"" + field.key() + "\" stands alone after a comma.",
+                    "Inside { } a comma ends what stands before it. If this belongs to those words, put them in quotes.", Optional.empty(), rest);
+            return;
+        }
         complaints.unknown(field.where(), field.key(), "\"" + field.key() + "\" is not something that " + about + " can have.", can,
                 "It can have: ", rest);
     }

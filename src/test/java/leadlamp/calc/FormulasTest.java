@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FormulasTest {
     /** Classes whose functions are held one by one in tests of their own. */
     private static final Set<String> HELD_ALONE = Set.of("Argument", "BoltClass", "Chance", "ClampScatter", "Conformity",
-            "Coolant", "Doubt", "Lift", "Line", "Material", "Normal", "OilGrade", "Pins", "ScrewThread", "StudentT",
+            "Coolant", "Doubt", "Lift", "Line", "Material", "Normal", "OilGrade", "Pins", "ScrewThread", "SoftMetal", "StudentT",
             "Threads", "TorqueFactor", "ValveRoom", "Viscosity");
 
     /** A line of the table. */

@@ -263,6 +263,7 @@ class RecordReaderTest {
             steps: [{ crankshaft lade: 2026-03-02 }]                       | is no step                        | crankshaft laid
             steps: [{ crankshaft laid: 2026-13-02 }]                       | is no date                        |
             stage: head torqed                                             | is no step                        | head torqued
+            build: { name: Hill-climb three, spring rebuild }              | stands alone after a comma        |
             use: { dutie: road }                                           | is not something                  | duty
             protection: { low oil presure cut: none }                      | is nothing that guards            | low oil pressure cut
             """)
