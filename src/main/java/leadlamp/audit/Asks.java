@@ -113,8 +113,9 @@ final class Asks {
         }
         boolean any = says.contains(RECORDED);
         boolean recordedHere = false;
+        List<String> wanted = needs.wanted(need.get(), ask.at(), List.of());
         for (Fact fact : recorded.of(need.get().word())) {
-            if (!Place.related(fact.at(), ask.at()) && !fact.at().equals(ask.at()) && !Untold.mayBe(fact.at(), ask.at())) {
+            if (!here(fact.at(), ask.at(), wanted)) {
                 continue;
             }
             recordedHere = true;
@@ -129,6 +130,19 @@ final class Asks {
             return step(need.get().what(), says);
         }
         return needs.known(need.get(), ask) ? Holds.NO : Holds.OPEN;
+    }
+
+    /** Whether what stands at a place concerns the place asked: it is one of those at which the word is wanted. */
+    private static boolean here(String at, String asked, List<String> wanted) {
+        if (Place.related(at, asked) || Untold.mayBe(at, asked)) {
+            return true;
+        }
+        for (String place : wanted) {
+            if (Place.related(at, place) || Untold.mayBe(at, place)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String said(Fact fact) {

@@ -21,7 +21,7 @@ public final class Conformity {
      * The zone in which a value lies.
      *
      * <p>Within where value ± U lies inside both limits, ends counted; below or above where all of it lies outside.
-     * A value on the edge is told by its last digits, so a thousandth of a thousandth of a part in a million is let pass.
+     * A value on the edge would be told by its last digits, so a millionth of a millionth of it is let pass.
      *
      * @param value    value
      * @param expanded expanded uncertainty U, or a one-sided guard band; not below zero

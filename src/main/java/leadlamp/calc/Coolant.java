@@ -39,7 +39,8 @@ public final class Coolant {
     public static double waterPressure(double temperature) {
         Argument.finite("temperature of the water", temperature);
         if (temperature < 273.15 || temperature > 647.096) {
-            throw new IllegalArgumentException("The temperature of the water must lie from 0 to 373.9 degrees Celsius.");
+            throw new IllegalArgumentException(
+                    "The temperature of the water must lie from 0 to 373.9 degrees Celsius.");
         }
         double theta = temperature + N[9] / (temperature - N[10]);
         double a = theta * theta + N[1] * theta + N[2];

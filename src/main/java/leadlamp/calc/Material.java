@@ -15,7 +15,8 @@ import java.util.Optional;
  */
 public record Material(String name, double expansion, double expansionDoubt, double modulus, double density,
         double poisson, String basis) {
-    private static final String CHART = "expansion: a published chart by material; the rest from memory: materials handbooks";
+    private static final String CHART =
+            "expansion: a published chart by material; the rest from memory: materials handbooks";
     private static final String MEMORY = "from memory: materials handbooks";
 
     /** The metal of this word; empty for what is no metal or is none that is known. */

@@ -3,7 +3,8 @@ package leadlamp.calc;
 /**
  * The normal distribution with mean 0 and standard deviation 1, to better than 1e-14.
  *
- * <p>Near the middle by its series, in the tails by a continued fraction, so that small probabilities keep their figures.
+ * <p>Near the middle by its series, in the tails by a continued fraction, so that small probabilities keep their
+ * figures.
  */
 public final class Normal {
     private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);

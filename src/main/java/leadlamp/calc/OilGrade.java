@@ -1,10 +1,11 @@
 package leadlamp.calc;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /**
- * An engine oil grade and what the standard says of it. `5W-40` has both a winter and a hot grade, `30` only the hot one,
- * `10W` only the winter one.
+ * An engine oil grade and what the standard says of it. `5W-40` has both a winter and a hot grade, `30` only the hot
+ * one, `10W` only the winter one.
  *
  * @param name   as it is written: `5W-40`
  * @param winter number of the winter grade; -1 where there is none
@@ -22,10 +23,10 @@ public record OilGrade(String name, int winter, int hot) {
         { 60, 21.9, 26.1, 3.7 } };
     private static final double ZERO_CELSIUS = 273.15;
 
-    /** The grade of these words (`5W-40`, `5w40`, `SAE 30`), other words around it left out; empty where there is none. */
+    /** The grade among these words (`5W-40`, `5w40`, `SAE 30`); empty where there is none. */
     public static Optional<OilGrade> named(String words) {
         for (String word : words.strip().split("[\\s,;]+")) {
-            String plain = word.toUpperCase(java.util.Locale.ROOT).replace("-", "").replace("/", "");
+            String plain = word.toUpperCase(Locale.ROOT).replace("-", "").replace("/", "");
             if (plain.startsWith("SAE")) {
                 plain = plain.substring(3);
             }

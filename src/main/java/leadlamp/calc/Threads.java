@@ -15,16 +15,16 @@ public final class Threads {
     private static final double INCH = 0.0254;
 
     // ISO 261, coarse series: diameter and pitch, mm (from memory; the sizes of ISO 898-1 agree)
-    private static final double[] COARSE = { 1.6, 0.35, 2, 0.4, 2.5, 0.45, 3, 0.5, 3.5, 0.6, 4, 0.7, 5, 0.8, 6, 1, 7, 1, 8,
-        1.25, 10, 1.5, 12, 1.75, 14, 2, 16, 2, 18, 2.5, 20, 2.5, 22, 2.5, 24, 3, 27, 3, 30, 3.5, 33, 3.5, 36, 4 };
+    private static final double[] COARSE = { 1.6, 0.35, 2, 0.4, 2.5, 0.45, 3, 0.5, 3.5, 0.6, 4, 0.7, 5, 0.8, 6, 1, 7, 1,
+        8, 1.25, 10, 1.5, 12, 1.75, 14, 2, 16, 2, 18, 2.5, 20, 2.5, 22, 2.5, 24, 3, 27, 3, 30, 3.5, 33, 3.5, 36, 4 };
     // ASME B1.1 (from memory): size in 1/16 inch, coarse, fine, threads per inch
-    private static final int[] UNIFIED = { 4, 20, 28, 5, 18, 24, 6, 16, 24, 7, 14, 20, 8, 13, 20, 9, 12, 18, 10, 11, 18, 12,
-        10, 16, 14, 9, 14, 16, 8, 12 };
+    private static final int[] UNIFIED = { 4, 20, 28, 5, 18, 24, 6, 16, 24, 7, 14, 20, 8, 13, 20, 9, 12, 18, 10, 11, 18,
+        12, 10, 16, 14, 9, 14, 16, 8, 12 };
     // ASME B1.1 (from memory): numbered size, coarse, fine, threads per inch
     private static final int[] NUMBERED = { 4, 40, 48, 5, 40, 44, 6, 32, 40, 8, 32, 36, 10, 24, 32, 12, 24, 28 };
     // BS 84 (from memory): size in 1/16 inch, coarse (BSW), fine (BSF), threads per inch
-    private static final int[] WHITWORTH = { 3, 24, 32, 4, 20, 26, 5, 18, 22, 6, 16, 20, 7, 14, 18, 8, 12, 16, 9, 12, 16, 10,
-        11, 14, 12, 10, 12, 14, 9, 11, 16, 8, 10 };
+    private static final int[] WHITWORTH = { 3, 24, 32, 4, 20, 26, 5, 18, 22, 6, 16, 20, 7, 14, 18, 8, 12, 16, 9, 12, 16,
+        10, 11, 14, 12, 10, 12, 14, 9, 11, 16, 8, 10 };
 
     private Threads() {
     }
@@ -126,6 +126,9 @@ public final class Threads {
         if (dash > 0 && sizes.indexOf('/', dash) < 0) {
             threads = Integer.parseInt(sizes.substring(dash + 1).strip());
             sizes = sizes.substring(0, dash).strip();
+            if (threads <= 0) {
+                return Optional.empty();
+            }
         } else if (series.isEmpty()) {
             return Optional.empty();
         }
@@ -138,7 +141,7 @@ public final class Threads {
             threads = tabled(numbered ? NUMBERED : whitworth ? WHITWORTH : UNIFIED,
                     numbered ? Integer.parseInt(sizes) : diameter * 16, fine);
         }
-        if (threads <= 0 || !numbered && Math.rint(diameter * 64) != diameter * 64) {
+        if (threads == 0 || !numbered && Math.rint(diameter * 64) != diameter * 64) {
             return Optional.empty();
         }
         String name = (numbered ? "#" : "") + sizes + "-" + threads + (series.isEmpty() ? "" : " " + series);

@@ -69,6 +69,7 @@ public final class Derivation {
             }
         }
         SaidWords.all(derivation.site, derivation::need, derivation.said, derivation::lacking);
+        derivation.derived.addAll(OfReadings.of(derivation.site, readings.values()));
         List<Missing> missing = new ArrayList<>();
         derivation.missing.values().forEach(missing::addAll);
         return new Worked(List.copyOf(readings.values()), List.copyOf(derivation.derived), List.copyOf(derivation.said),
@@ -232,7 +233,12 @@ public final class Derivation {
                 slots.add(Slot.of(take.name(), given.get()));
                 continue;
             }
-            Optional<Slot> slot = take.at(site, place);
+            Optional<Slot> slot;
+            try {
+                slot = take.at(site, place);
+            } catch (IllegalArgumentException outside) {
+                slot = Optional.empty();
+            }
             if (slot.isPresent()) {
                 slots.add(slot.get());
             } else if (!take.isOptional()) {
@@ -258,6 +264,9 @@ public final class Derivation {
             return;
         }
         Optional<Value> read = given.isPresent() ? Optional.empty() : readAt(quantity, place);
+        if (fit(quantity) && !Store.untold(place)) {
+            derived.add(ofSubject("fit by sizes", quantity.name(), value));
+        }
         if (read.isPresent()) {
             compare(quantity, read.get(), value);
             if (read.get().told().isEmpty()) {
@@ -271,6 +280,23 @@ public final class Derivation {
         Value worked = subject.isPresent() ? standing(value, subject.get()) : value;
         derived.add(worked);
         site.store.add(worked);
+    }
+
+    /** Whether a value is a hole less a shaft. */
+    private static boolean fit(Quantity quantity) {
+        boolean hole = false;
+        boolean shaft = false;
+        for (String from : quantity.from()) {
+            hole |= from.endsWith("bore") || from.endsWith("hole diameter") || from.endsWith("with shells");
+            shaft |= from.endsWith("diameter") && !from.endsWith("hole diameter");
+        }
+        return quantity.from().size() == 2 && hole && shaft;
+    }
+
+    /** The same value under another name, of the quantity that is its subject. */
+    private static Value ofSubject(String name, String subject, Value v) {
+        return new Value(name, subject, v.at(), v.low(), v.high(), v.unit(), v.figures(), v.gauge(), v.usual(), v.sum(), v.told(), v.asides(),
+                v.places());
     }
 
     /** A value of a group that runs over parts or readings: which one it is of stands as its kind, at that one's own place. */
@@ -321,6 +347,14 @@ public final class Derivation {
         } else {
             apart = 0;
             doubt = 0;
+        }
+        if (fit(quantity) && read.plain() && worked.plain()) {
+            Value difference = Differences.of("stack difference", read, worked);
+            derived.add(new Value("stack difference", quantity.name(), worked.at(), difference.low(), difference.high(), read.unit(),
+                    Math.max(read.figures(), worked.figures()), "", difference.usual(), "read " + Figures.text(read.low().get().value(),
+                    read.unit(), read.figures()) + " - by sizes " + Figures.text(worked.low().get().value(), worked.unit(), worked.figures())
+                    + " = " + Figures.text(difference.low().get().value(), read.unit(), Math.max(read.figures(), worked.figures())),
+                    difference.told(), Map.of(), difference.places()));
         }
         boolean differ = apart > TWICE * doubt && apart > 1e-9 * Math.abs(read.low().get().value());
         Map<String, String> asides = new TreeMap<>();

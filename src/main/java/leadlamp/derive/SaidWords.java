@@ -41,17 +41,20 @@ final class SaidWords {
             names.put("use " + what + " over sheet", YES_NO);
         }
         names.put("use fuel under sheet", YES_NO);
+        names.put("use fuel over sheet", YES_NO);
         names.put("valve lift over sheet", YES_NO);
         names.put("valve spring load over sheet", YES_NO);
         names.put("two ways", List.of("agree", "differ"));
         names.put(Choose.CLASS_WANTED, List.of());
         names.put("class against wanted", List.of("same", "thinner", "thicker", "other"));
+        names.putAll(Comparisons.names());
         return names;
     }
 
     static void all(Site site, Consumer<String> need, List<Stated> said, Consumer<Missing> lacking) {
         SaidWords words = new SaidWords(site, need, said, lacking);
         new Choose(site, need, said, lacking).all();
+        Comparisons.all(site, need, said, lacking);
         words.overSheet("rev limit", "rev limit", "output", "rev limit");
         words.overSheet("boost", "boost", "output", "boost");
         words.overSheet("torque", "target torque", "output", "torque");
@@ -120,16 +123,18 @@ final class SaidWords {
     private void octane() {
         Optional<Statement> fuel = site.word("use", Place.ENGINE, "fuel");
         Optional<Statement> sheet = site.sheet("output", Place.ENGINE, "octane");
-        if (fuel.isEmpty() || sheet.isEmpty()) {
-            return;
-        }
-        int has = number(fuel.get().says());
-        int wants = number(sheet.get().says());
-        String hasWord = letters(fuel.get().says());
-        String wantsWord = letters(sheet.get().says());
-        if (has > 0 && wants > 0 && hasWord.equals(wantsWord)) {
-            say("use", "use", Place.ENGINE, "fuel under sheet", has < wants ? "yes" : "no", fuel.get().told().orElse(""),
-                    fuel.get().says() + ", sheet " + sheet.get().says(), List.of(fuel.get().where(), sheet.get().where()));
+        int has = fuel.map(s -> number(s.says())).orElse(0);
+        int wants = sheet.map(s -> number(s.says())).orElse(0);
+        boolean alike = has > 0 && wants > 0 && letters(fuel.get().says()).equals(letters(sheet.get().says()));
+        for (String way : List.of("under", "over")) {
+            String what = "fuel " + way + " sheet";
+            if (alike) {
+                say("use", "use", Place.ENGINE, what, (way.equals("under") ? has < wants : has > wants) ? "yes" : "no",
+                        fuel.get().told().orElse(""), fuel.get().says() + ", sheet " + sheet.get().says(),
+                        List.of(fuel.get().where(), sheet.get().where()));
+            } else {
+                lacking.accept(new Missing("use " + what, Place.ENGINE, List.of(wants > 0 ? "use fuel" : "sheet output octane")));
+            }
         }
     }
 

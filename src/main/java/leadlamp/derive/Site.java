@@ -73,6 +73,19 @@ final class Site {
         return own.isPresent() ? own : sheet(of, at, what);
     }
 
+    /** The line that says that a sign was looked for here and not seen; of two the later entry stands. */
+    Optional<Statement> notSeen(String of, String at, String sign) {
+        Statement last = null;
+        for (Statement s : build.statements()) {
+            boolean looked = s.form() == Statement.Form.SEEN || s.form() == Statement.Form.NOT_SEEN;
+            if (looked && s.of().equals(of) && s.what().equals(sign) && s.told().isEmpty() && store.covers(s.at(), at)
+                    && !s.asides().getOrDefault("as", "").equals("found")) {
+                last = s;
+            }
+        }
+        return Optional.ofNullable(last).filter(s -> s.form() == Statement.Form.NOT_SEEN);
+    }
+
     private static Map<String, String> banks(Build build) {
         Map<String, String> banks = new HashMap<>();
         build.sheet().below("layout", "banks").ifPresent(node -> {

@@ -5,8 +5,8 @@ import java.util.Optional;
 import leadlamp.quantity.Written.Form;
 
 /**
- * Takes a value apart as it was written: first the words around it (`from ... to`, `under`, `least`, `unknown`), then the
- * figures, then the unit.
+ * Takes a value apart as it was written: first the words around it (`from ... to`, `under`, `least`, `unknown`), then
+ * the figures, then the unit.
  */
 public final class Reading {
     private static final Phrase[] PREFIXES = {
@@ -28,8 +28,8 @@ public final class Reading {
     private static final String[] EITHER_WAY = { "±", "+/-", "+-", "+ -", "plus or minus" };
     private static final double[] TENS = { 1e-9, 1e-8, 1e-7, 1e-6, 1e-5, 1e-4, 1e-3, 1e-2, 1e-1, 1, 1e1, 1e2, 1e3, 1e4,
         1e5, 1e6, 1e7, 1e8, 1e9 };
-    private static final String[] TENS_WRITTEN = { "e-9", "e-8", "e-7", "e-6", "e-5", "e-4", "e-3", "e-2", "e-1", "", "e1",
-        "e2", "e3", "e4", "e5", "e6", "e7", "e8", "e9" };
+    private static final String[] TENS_WRITTEN = { "e-9", "e-8", "e-7", "e-6", "e-5", "e-4", "e-3", "e-2", "e-1", "",
+        "e1", "e2", "e3", "e4", "e5", "e6", "e7", "e8", "e9" };
     private static final String SINGLE_FRACTIONS = "½¼¾⅛⅜⅝⅞";
     private static final double[] SINGLE_FRACTION = { 0.5, 0.25, 0.75, 0.125, 0.375, 0.625, 0.875 };
 
@@ -96,7 +96,8 @@ public final class Reading {
     /**
      * Reads a value that may say `worst`.
      *
-     * @param worst what `worst` means of this quantity, {@link Form#LEAST} or {@link Form#MOST}; empty where either may hurt
+     * @param worst what `worst` means of this quantity, {@link Form#LEAST} or {@link Form#MOST}; empty where either may
+     *     hurt
      */
     public static Result read(String text, Dimension dimension, Optional<Unit> row, Optional<Form> worst) {
         Reading reading = new Reading(text, dimension, row);
@@ -216,7 +217,8 @@ public final class Reading {
             // 10.5 to 1 is a ratio, not a range
             at = secondEnd;
             nothingMore();
-            return new Written(Form.PLAIN, first.plain(), first.plain(), Units.usual(dimension), first.decimals(), text);
+            return new Written(Form.PLAIN, first.plain(), first.plain(), Units.usual(dimension), first.decimals(),
+                    text);
         }
         Unit secondUnit;
         Unit firstUnit;
@@ -393,7 +395,8 @@ public final class Reading {
         while (look < text.length() && space(text.charAt(look))) {
             look++;
         }
-        return look < text.length() && (digit(text.charAt(look)) || text.charAt(look) == '.' || text.charAt(look) == '-');
+        return look < text.length()
+                && (digit(text.charAt(look)) || text.charAt(look) == '.' || text.charAt(look) == '-');
     }
 
     /** The unit between here and the end given, or the row's, or none where the value is a plain number. */

@@ -1,6 +1,7 @@
 package leadlamp.rank;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -44,8 +45,44 @@ public record OpenGroup(Want want, List<String> details, List<String> places, Li
             groups.add(group(best, byWant.get(best), wants));
             left = without(left, best, wants);
         }
+        groups = joined(groups);
         groups.sort((one, other) -> Order.OPEN.compare(one.answers.get(0), other.answers.get(0)));
         return List.copyOf(groups);
+    }
+
+    /** Joints of which the same is wanted become one group, with the joints for its places. */
+    private static List<OpenGroup> joined(List<OpenGroup> groups) {
+        Map<String, List<OpenGroup>> alike = new LinkedHashMap<>();
+        for (OpenGroup group : groups) {
+            boolean joint = group.want.how() == Want.How.LOOK && group.want.word().startsWith(Wants.JOINT);
+            String key = joint ? String.join(",", group.details) + '\n' + beside(group) : group.want.how() + group.want.word();
+            alike.computeIfAbsent(key, k -> new ArrayList<>()).add(group);
+        }
+        List<OpenGroup> joined = new ArrayList<>();
+        for (List<OpenGroup> same : alike.values()) {
+            joined.add(same.size() == 1 ? same.get(0) : joints(same));
+        }
+        return joined;
+    }
+
+    private static String beside(OpenGroup group) {
+        StringBuilder text = new StringBuilder();
+        for (Also other : group.also) {
+            text.append(other.want.how()).append(other.want.word()).append('\n');
+        }
+        return text.toString();
+    }
+
+    private static OpenGroup joints(List<OpenGroup> groups) {
+        TreeSet<String> joints = new TreeSet<>(Order::natural);
+        List<Ranked> answers = new ArrayList<>();
+        for (OpenGroup group : groups) {
+            joints.add(group.want.word().substring(Wants.JOINT.length()));
+            answers.addAll(group.answers);
+        }
+        answers.sort(Order.OPEN);
+        OpenGroup first = groups.get(0);
+        return new OpenGroup(Wants.JOINTS, first.details, List.copyOf(joints), List.copyOf(answers), first.also);
     }
 
     private static List<Ranked> without(List<Ranked> open, Want settled, Wants wants) {

@@ -9,7 +9,9 @@ import leadlamp.words.Vocabulary;
 /** What would close a gap. All signs and words of one part are one look at it. */
 final class Wants {
     private static final String OF_THE_SHEET = "sheet ";
-    private static final String JOINT = "joint ";
+    /** A joint is looked at by itself, under its own name; several of which the same is wanted are one job. */
+    static final String JOINT = "joint ";
+    static final Want JOINTS = new Want(Want.How.LOOK, "joint");
 
     private final Vocabulary words;
 
@@ -31,24 +33,25 @@ final class Wants {
             default:
                 List<Wanted> wanted = new ArrayList<>();
                 for (String reading : gap.readings().isEmpty() ? List.of(gap.need()) : gap.readings()) {
-                    wanted.add(of(gap.why(), reading));
+                    if (reading.startsWith(OF_THE_SHEET)) {
+                        wanted.add(new Wanted(new Want(Want.How.SHEET, reading.substring(OF_THE_SHEET.length())), ""));
+                    } else if (gap.why() == Gap.Why.SHEET_SILENT) {
+                        wanted.add(new Wanted(new Want(Want.How.SHEET, reading), ""));
+                    } else if (reading.startsWith(JOINT) && words.quantity(reading).isEmpty()) {
+                        for (String joint : gap.places()) {
+                            wanted.add(new Wanted(new Want(Want.How.LOOK, JOINT + joint),
+                                    reading.substring(JOINT.length())));
+                        }
+                    } else {
+                        wanted.add(look(reading));
+                    }
                 }
                 return wanted;
         }
     }
 
-    private Wanted of(Gap.Why why, String reading) {
-        if (reading.startsWith(OF_THE_SHEET)) {
-            return new Wanted(new Want(Want.How.SHEET, reading.substring(OF_THE_SHEET.length())), "");
-        }
-        return why == Gap.Why.SHEET_SILENT ? new Wanted(new Want(Want.How.SHEET, reading), "") : look(reading);
-    }
-
     private Wanted look(String reading) {
         if (words.quantity(reading).isEmpty()) {
-            if (reading.startsWith(JOINT)) {
-                return new Wanted(new Want(Want.How.LOOK, "joint"), reading.substring(JOINT.length()));
-            }
             for (int at = reading.lastIndexOf(' '); at > 0; at = reading.lastIndexOf(' ', at - 1)) {
                 String part = reading.substring(0, at);
                 if (words.part(part).isPresent()) {
@@ -73,6 +76,9 @@ final class Wants {
     /** Where it is wanted, in the order of the places. */
     List<String> places(Want want, List<Ranked> answers) {
         TreeSet<String> places = new TreeSet<>(Order::natural);
+        if (want.how() == Want.How.LOOK && want.word().startsWith(JOINT)) {
+            return List.of();
+        }
         for (Ranked answer : answers) {
             for (Gap gap : answer.gaps()) {
                 for (Wanted wanted : of(gap)) {

@@ -47,7 +47,7 @@ public final class RecordReader {
         Complaints complaints = new Complaints(lines);
         complaints.take(already);
         Entries entries = new Entries(words, sheet, tree, complaints);
-        return entries.build(name, sheet, bytes);
+        return entries.build(name, bytes);
     }
 
     /** Reads an engine sheet alone. */

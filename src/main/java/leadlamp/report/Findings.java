@@ -2,13 +2,13 @@ package leadlamp.report;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import leadlamp.record.Where;
 import leadlamp.report.ReportModel.Evidence;
 import leadlamp.report.ReportModel.Finding;
 import leadlamp.report.ReportModel.Item;
@@ -50,7 +50,7 @@ final class Findings {
         return new Finding(list + "-" + number, number, said.isEmpty() ? items.get(0).place() : said,
                 once(items, item -> List.of(item.text())), evidence(items), once(items, Item::sums),
                 once(items, Item::measures),
-                once(items, item -> item.because().stream().map(ReportModel.Because::text).toList()), pictures(items),
+                Wording.gaps(because(items)), pictures(items),
                 List.copyOf(items));
     }
 
@@ -62,20 +62,25 @@ final class Findings {
         return List.copyOf(once);
     }
 
+    static List<ReportModel.Because> because(List<Item> items) {
+        List<ReportModel.Because> because = new ArrayList<>();
+        for (Item item : items) {
+            because.addAll(item.because());
+        }
+        return because;
+    }
+
     private static List<Evidence> evidence(List<Item> items) {
         if (items.size() == 1) {
             return items.get(0).evidence();
         }
-        Map<Where, Evidence> once = new TreeMap<>();
-        List<Evidence> evidence = new ArrayList<>();
+        Map<String, Evidence> once = new LinkedHashMap<>();
         for (Item item : items) {
             for (Evidence line : item.evidence()) {
-                if (once.putIfAbsent(line.where(), line) == null) {
-                    evidence.add(line);
-                }
+                once.putIfAbsent(line.where().file() + ':' + line.where().line() + ' ' + line.says(), line);
             }
         }
-        return List.copyOf(evidence);
+        return List.copyOf(once.values());
     }
 
     private static List<Picture> pictures(List<Item> items) {

@@ -137,7 +137,7 @@ public final class HtmlWriter {
         item.accepted().ifPresent(a -> entry("Accepted", "By " + a.who()
                 + (a.until().isEmpty() ? "" : ", until " + a.until()) + ": " + a.reason()));
         evidence(finding.evidence());
-        list("Value against limit", finding.measures());
+        list("Against limit", finding.measures());
         list("The sum", finding.sums());
         page.raw("</dl>\n");
         for (Picture picture : finding.pictures()) {
@@ -146,7 +146,7 @@ public final class HtmlWriter {
         page.raw("<dl>\n");
         chain(item.chain());
         entry("What to do", item.todo());
-        list("What else to look at", item.alsoCheck());
+        list("Also look at", item.alsoCheck());
         entry("By when", item.byWhen());
         entry("Caution", item.caution());
         list("Why this level", item.weighing());
@@ -158,7 +158,7 @@ public final class HtmlWriter {
 
     private void evidence(List<Evidence> evidence) {
         if (!evidence.isEmpty()) {
-            page.raw("<dt>It rests on</dt>\n");
+            page.raw("<dt>Rests on</dt>\n");
             for (Evidence line : evidence) {
                 page.raw("<dd><span class=\"soft\">").text(line.where().toString()).raw("</span> <code>")
                         .text(line.says()).raw("</code></dd>\n");
@@ -168,7 +168,7 @@ public final class HtmlWriter {
 
     private void chain(List<String> chain) {
         if (!chain.isEmpty()) {
-            page.raw("<dt>From cause to harm</dt>\n<dd><ol>");
+            page.raw("<dt>Cause to harm</dt>\n<dd><ol>");
             for (String link : chain) {
                 page.element("<li>", link, "</li>");
             }
@@ -227,7 +227,7 @@ public final class HtmlWriter {
             list("Wanted beside it", group.also());
             page.raw("</dl>\n");
             questions(group.asked());
-            reasons(group.items());
+            reasons(group.reasons());
             Set<String> drawn = new HashSet<>();
             for (Item item : group.items()) {
                 for (Picture picture : item.pictures()) {
@@ -253,15 +253,10 @@ public final class HtmlWriter {
         page.raw("</ul>\n");
     }
 
-    private void reasons(List<Item> items) {
+    private void reasons(List<String> reasons) {
         page.raw("<h3>Why it cannot be told</h3>\n<ul>\n");
-        Set<String> told = new HashSet<>();
-        for (Item item : items) {
-            for (ReportModel.Because because : item.because()) {
-                if (told.add(because.text())) {
-                    page.element("<li>", because.text(), "</li>");
-                }
-            }
+        for (String reason : reasons) {
+            page.element("<li>", reason, "</li>");
         }
         page.raw("</ul>\n");
     }
@@ -270,7 +265,7 @@ public final class HtmlWriter {
         if (model.later().isEmpty()) {
             return;
         }
-        page.raw("<section aria-labelledby=\"later\">\n<h2 id=\"later\">Due later</h2>\n<details><summary>")
+        page.raw("<section aria-labelledby=\"later\">\n<h2 id=\"later\">Due later</h2>\n<details class=\"list\"><summary>")
                 .raw(Report.count(model.later().size(), "question is", "questions are"))
                 .raw(" not due yet</summary>\n<div class=\"inside\">\n<ul>\n");
         for (Item item : model.later()) {
@@ -288,7 +283,7 @@ public final class HtmlWriter {
         }
         page.raw("<section aria-labelledby=\"clear\">\n<h2 id=\"clear\">Clear</h2>\n");
         for (Topic topic : model.topics()) {
-            page.raw("<details><summary><strong>").text(Topics.said(topic.topic())).raw("</strong>: ")
+            page.raw("<details class=\"list\"><summary><strong>").text(Topics.said(topic.topic())).raw("</strong>: ")
                     .raw(topic.clear() + " clear").text(topic.closest().isEmpty() ? ""
                             : "; closest to its limit: " + topic.closest())
                     .raw("</summary>\n<div class=\"inside\">\n<ul>\n");
@@ -305,7 +300,7 @@ public final class HtmlWriter {
         if (model.worked().isEmpty()) {
             return;
         }
-        page.raw("<section aria-labelledby=\"worked\">\n<h2 id=\"worked\">Worked out</h2>\n<details><summary>")
+        page.raw("<section aria-labelledby=\"worked\">\n<h2 id=\"worked\">Worked out</h2>\n<details class=\"list\"><summary>")
                 .raw(Report.count(model.worked().size(), "value", "values"))
                 .raw(" with their sums</summary>\n<div class=\"inside\">\n<dl>\n");
         for (Worked worked : model.worked()) {

@@ -261,9 +261,10 @@ final class Items {
         for (Fact fact : facts) {
             for (Where where : fact.places()) {
                 List<Evidence> list = where.file().equals(record) ? evidence : sheet;
-                if (!known(list, where)) {
-                    String text = lines.at(where);
-                    list.add(new Evidence(where, text.isEmpty() ? said(fact, where) : text));
+                String line = lines.at(where);
+                String text = line.isEmpty() ? said(fact, where) : line;
+                if (!known(list, where, text)) {
+                    list.add(new Evidence(where, text));
                 }
             }
         }
@@ -271,9 +272,11 @@ final class Items {
         return List.copyOf(evidence);
     }
 
-    private static boolean known(List<Evidence> evidence, Where where) {
+    /** A row says many things of one line, and is shown once. */
+    private static boolean known(List<Evidence> evidence, Where where, String text) {
         for (Evidence one : evidence) {
-            if (one.where().compareTo(where) == 0) {
+            if (one.where().line() == where.line() && one.where().file().equals(where.file())
+                    && one.says().equals(text)) {
                 return true;
             }
         }

@@ -67,7 +67,7 @@ public final class LessonWriter {
         Sheet out = new Sheet(width, colour);
         out.strong(word);
         if (!gloss.isEmpty()) {
-            out.wrap("", 0, gloss + ".");
+            out.wrap("", 0, Character.toUpperCase(gloss.charAt(0)) + gloss.substring(1) + ".");
         }
         out.title(checks.isEmpty() ? "No check asks about it yet" : "Checks that ask about it");
         for (Check check : checks) {

@@ -127,54 +127,34 @@ final class Pictures {
                 likelihoods, cells, List.copyOf(marks)));
     }
 
-    /** The steps that are the last chance for something, and the next; the others are counted. */
-    static Optional<Picture> ladder(Course course, Ranking ranking) {
-        if (course.rungs().isEmpty()) {
-            return Optional.empty();
-        }
+    /** The steps that are the last chance for something, and the next; the others are left out. */
+    static Optional<Picture> ladder(Course course, List<ReportModel.Finding> findings, Ranking ranking) {
         Map<String, int[]> chances = new TreeMap<>();
-        count(ranking.found(), chances, 0);
-        count(ranking.open(), chances, 1);
+        for (ReportModel.Finding finding : findings) {
+            finding.lead().lastChance().ifPresent(step -> count(chances, step, 0));
+        }
+        for (Ranked open : ranking.open()) {
+            if (!open.chance().step().isEmpty()) {
+                count(chances, open.chance().step(), 1);
+            }
+        }
         List<Ladder.Rung> rungs = new ArrayList<>();
         List<String> said = new ArrayList<>();
-        int passed = 0;
-        Course.Standing among = Course.Standing.BEHIND;
         for (Course.Rung rung : course.rungs()) {
             int[] chance = chances.get(rung.step());
             boolean next = rung.standing() == Course.Standing.NEXT;
-            if (chance == null && !next) {
-                if (passed > 0 && among != rung.standing()) {
-                    rungs.add(passedBy(passed, among));
-                    passed = 0;
-                }
-                among = rung.standing();
-                passed++;
-            } else {
-                if (passed > 0) {
-                    rungs.add(passedBy(passed, among));
-                    passed = 0;
-                }
+            if (chance != null || next) {
                 String note = chance == null ? "" : note(chance, rung.standing());
                 rungs.add(new Ladder.Rung(rung.step(), standing(rung.standing()), note));
                 said.add(rung.step() + (next ? " (next)" : "") + (note.isEmpty() ? "" : ": " + note));
             }
         }
-        if (passed > 0) {
-            rungs.add(passedBy(passed, among));
-        }
-        return Optional.of(new Ladder("Steps and last chances", String.join("; ", said) + ".", List.copyOf(rungs)));
+        return rungs.isEmpty() ? Optional.empty()
+                : Optional.of(new Ladder("Last chances, step by step", String.join("; ", said) + ".", List.copyOf(rungs)));
     }
 
-    private static void count(List<Ranked> ranked, Map<String, int[]> chances, int which) {
-        for (Ranked one : ranked) {
-            if (!one.chance().step().isEmpty()) {
-                chances.computeIfAbsent(one.chance().step(), s -> new int[2])[which]++;
-            }
-        }
-    }
-
-    private static Ladder.Rung passedBy(int steps, Course.Standing standing) {
-        return new Ladder.Rung(Report.count(steps, "more step", "more steps"), standing(standing), "");
+    private static void count(Map<String, int[]> chances, String step, int which) {
+        chances.computeIfAbsent(step, s -> new int[2])[which]++;
     }
 
     private static String note(int[] chance, Course.Standing standing) {

@@ -115,7 +115,7 @@ public final class Report {
         Next next = Next.of(ranking, words);
         return new ReportModel(heading(), new Standing(standing(findings), first(findings, groups)), tally, found,
                 findings, accepted, lived, open, groups, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), worked(values),
-                Pictures.matrix(findings, ranking.found()), Pictures.ladder(course, ranking), CAUTIONS, LIMITS);
+                Pictures.matrix(findings, ranking.found()), Pictures.ladder(course, findings, ranking), CAUTIONS, LIMITS);
     }
 
     private Heading heading() {
@@ -282,9 +282,19 @@ public final class Report {
             }
             groups.add(new Group(todo(group), Wording.places(group.places()), wording.gauge(group.want()),
                     inside.get(0).settleWith(), List.copyOf(also), asked(group.answers(), inside),
-                    List.copyOf(inside)));
+                    Wording.gaps(Findings.because(inside)), odds(inside), List.copyOf(inside)));
         }
         return List.copyOf(groups);
+    }
+
+    private static List<String> odds(List<Item> items) {
+        List<ReportModel.Because> odds = new ArrayList<>();
+        for (ReportModel.Because gap : Findings.because(items)) {
+            if (gap.outside().isPresent()) {
+                odds.add(gap);
+            }
+        }
+        return Wording.gaps(odds);
     }
 
     private static List<Question> asked(List<Ranked> answers, List<Item> items) {

@@ -191,11 +191,13 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
      * @param gauge  the gauge that is usual for it; empty where none is
      * @param how    how the page of the worst question says to settle it
      * @param also   what some of them want beside it
-     * @param asked  the questions, a check a line, worst first
-     * @param items  the same, each at its place
+     * @param asked   the questions, a check a line, worst first
+     * @param reasons why they cannot be told
+     * @param odds    those of the reasons that give a chance of being outside
+     * @param items   the questions, each at its place
      */
     public record Group(String todo, String at, String gauge, String how, List<String> also, List<Question> asked,
-            List<Item> items) {
+            List<String> reasons, List<String> odds, List<Item> items) {
     }
 
     /**

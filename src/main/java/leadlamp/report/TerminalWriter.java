@@ -173,19 +173,8 @@ public final class TerminalWriter {
                         + question.risk().map(r -> r.word() + " if not").orElse("not ranked")
                         + (question.person() ? "; CAN HURT SOMEBODY" : "") + ")");
             }
-            reasons(group);
-        }
-    }
-
-    /** The reason of each is told once, however many questions have it. */
-    private void reasons(Group group) {
-        List<String> told = new ArrayList<>();
-        for (Item item : group.items()) {
-            for (ReportModel.Because because : item.because()) {
-                if (because.outside().isPresent() && !told.contains(because.text())) {
-                    told.add(because.text());
-                    labelled("Because", because.text() + ".");
-                }
+            for (String odds : group.odds()) {
+                labelled("Because", odds + ".");
             }
         }
     }

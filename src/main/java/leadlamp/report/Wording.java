@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import leadlamp.audit.Gap;
 import leadlamp.facts.Ask;
 import leadlamp.facts.LimitUsed;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
 import leadlamp.quantity.Dimension;
+import leadlamp.rank.Order;
 import leadlamp.rank.Want;
 import leadlamp.record.Place;
 import leadlamp.words.GaugeKind;
@@ -24,6 +26,7 @@ final class Wording {
     private static final Set<String> NUMBERED = Set.of("turbocharger", "throttle", "carburettor", "injector", "coil",
             "friction disc", "gearbox dowel");
     private static final String EACH = "each ";
+    private static final String JOINT = "joint ";
     private static final String THE_SHEET = "the engine sheet";
 
     private final Vocabulary words;
@@ -236,6 +239,37 @@ final class Wording {
         return text;
     }
 
+    /** The same kind of gap of the same need at several places is said once; in the order in which they first stand. */
+    static List<String> gaps(List<ReportModel.Because> gaps) {
+        Map<String, List<ReportModel.Because>> alike = new LinkedHashMap<>();
+        for (ReportModel.Because gap : gaps) {
+            String key = gap.why() + "\n" + gap.need() + "\n" + gap.readings()
+                    + (gap.outside().isPresent() ? gap.text() : "");
+            alike.computeIfAbsent(key, k -> new ArrayList<>()).add(gap);
+        }
+        List<String> said = new ArrayList<>();
+        for (List<ReportModel.Because> same : alike.values()) {
+            TreeSet<String> places = new TreeSet<>(Order::natural);
+            for (ReportModel.Because gap : same) {
+                places.addAll(gap.places());
+            }
+            ReportModel.Because first = same.get(0);
+            said.add(same.size() == 1 ? first.text()
+                    : gap(new Gap(why(first.why()), first.need(), List.copyOf(places), first.readings(),
+                            first.outside(), "", first.way())));
+        }
+        return List.copyOf(said);
+    }
+
+    private static Gap.Why why(String word) {
+        for (Gap.Why why : Gap.Why.values()) {
+            if (why.word().equals(word)) {
+                return why;
+            }
+        }
+        throw new IllegalArgumentException(word);
+    }
+
     // --- wants
 
     /** What to do, as an order: `Measure crankpin diameter`. The places stand beside it. */
@@ -253,13 +287,19 @@ final class Wording {
         List<String> signs = new ArrayList<>();
         List<String> said = new ArrayList<>();
         for (String detail : details) {
-            (!part.equals("joint") && words.sign(detail).isPresent() ? signs : said).add(detail);
+            (!joint(part) && words.sign(detail).isPresent() ? signs : said).add(detail);
         }
         if (signs.isEmpty()) {
-            return "Write down of " + part + ": " + join(said);
+            String of = joint(part) ? "the " + part : part;
+            return "Write down of " + of + ": " + join(said);
         }
         return "Look at " + part + " for these signs: " + join(signs)
                 + (said.isEmpty() ? "" : "; write down its " + join(said));
+    }
+
+    /** A joint by its name, or several whose names stand beside. */
+    private static boolean joint(String part) {
+        return part.equals("joint") || part.startsWith(JOINT);
     }
 
     private String record(String word) {

@@ -20,8 +20,10 @@ class BearingsAndOilInPrintTest {
                     Viscosity.mostOfClass(e.in("grade"))))
             .one("vi-procedure-a", e -> Viscosity.index(e.in("viscosity at 40 °C"), e.in("L"), e.in("H")))
             .sum("vi-procedure-b", e -> {
-                double index = Viscosity.indexAbove100(e.in("viscosity at 40 °C"), e.in("viscosity at 100 °C"), e.in("H"));
-                return Map.of("N", Viscosity.indexPower(e.in("viscosity at 40 °C"), e.in("viscosity at 100 °C"), e.in("H")),
+                double index = Viscosity.indexAbove100(e.in("viscosity at 40 °C"), e.in("viscosity at 100 °C"),
+                        e.in("H"));
+                return Map.of("N", Viscosity.indexPower(e.in("viscosity at 40 °C"), e.in("viscosity at 100 °C"),
+                        e.in("H")),
                         "unrounded", index, "index", (double) Math.round(index));
             })
             .sum("vi-l-h-above-70", e -> Map.of("L", Viscosity.lowOf(e.in("viscosity at 100 °C")), "H",

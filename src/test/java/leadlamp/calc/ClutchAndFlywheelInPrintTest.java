@@ -20,20 +20,25 @@ class ClutchAndFlywheelInPrintTest {
             .one("clutch-varying-friction", e -> Clutches.pressureOfRisingFriction(e.in("torque"), 0.01 / 0.001,
                     e.in("outer radius"), e.in("inner radius")))
             .sum("clutch-25-kw", e -> {
-                double inner = Clutches.innerRadiusFor(Compression.torqueAt(e.in("power"), e.in("speed")), e.in("friction"), 2,
+                double inner = Clutches.innerRadiusFor(Compression.torqueAt(e.in("power"), e.in("speed")),
+                        e.in("friction"), 2,
                         e.in("greatest pressure"), e.in("radius ratio"));
                 return Map.of("inner radius", inner, "outer radius", inner * e.in("radius ratio"));
             })
-            .one("clutch-25-kw-force", e -> Clutches.forceAtPressure(0.1e6, 1.25 * e.in("inner radius"), e.in("inner radius")))
-            .one("clutch-300-200-force", e -> Clutches.forceAtPressure(e.in("greatest pressure"), e.in("outer diameter") / 2,
+            .one("clutch-25-kw-force", e -> Clutches.forceAtPressure(0.1e6, 1.25 * e.in("inner radius"),
+                    e.in("inner radius")))
+            .one("clutch-300-200-force", e -> Clutches.forceAtPressure(e.in("greatest pressure"),
+                    e.in("outer diameter") / 2,
                     e.in("inner diameter") / 2))
             .one("clutch-300-200-power", e -> Compression.powerAt(Clutches.capacity(e.in("friction"), e.in("force"),
                     Clutches.wearRadius(0.15, 0.1), 2), e.in("speed")))
             .one("clutch-wear-radius", e -> Clutches.wearRadius(e.in("outer radius"), e.in("inner radius")))
             .one("clutch-pressure-radius", e -> Clutches.pressureRadius(e.in("outer radius"), e.in("inner radius")))
-            .one("rim-speed-limit", e -> Flywheel.rimSpeedAtStress(e.in("stress"), 0.020 * 0.003, e.in("mass per length")))
+            .one("rim-speed-limit", e -> Flywheel.rimSpeedAtStress(e.in("stress"), 0.020 * 0.003,
+                    e.in("mass per length")))
             .one("thin-ring-stress", e -> Flywheel.thinRingStress(e.in("density"), e.in("rim speed")))
-            .one("solid-disc-stress", e -> Flywheel.solidDiscStress(e.in("density"), e.in("rim speed"), e.in("Poisson ratio")))
+            .one("solid-disc-stress", e -> Flywheel.solidDiscStress(e.in("density"), e.in("rim speed"),
+                    e.in("Poisson ratio")))
             .one("balance-constant", e -> Flywheel.allowedUnbalance(0.001, POUND, RPM) / OUNCE_INCH)
             .one("balance-iso-e", e -> Flywheel.eccentricity(e.in("grade"), e.in("speed")))
             .one("balance-iso-u", e -> Flywheel.allowedUnbalance(e.in("grade"), e.in("mass"), e.in("speed")))

@@ -22,7 +22,8 @@ class EngineGeometryInPrintTest {
             .leave("otto-peak-varying-heat", "needs tables of air whose heat capacity changes with temperature")
             .one("slider-crank", e -> CrankTrain.travel(e.in("crank radius"), e.in("rod length"),
                     e.has("crank angle") ? e.in("crank angle") : Math.PI))
-            .one("piston-accel-tdc", e -> CrankTrain.topAcceleration(e.in("crank radius"), e.in("rod length"), e.in("speed")))
+            .one("piston-accel-tdc", e -> CrankTrain.topAcceleration(e.in("crank radius"), e.in("rod length"),
+                    e.in("speed")))
             .one("piston-speed-mean", e -> CrankTrain.meanPistonSpeed(e.in("stroke"), e.in("speed")))
             .one("overlap-sum-1", EngineGeometryInPrintTest::overlap)
             .one("overlap-sum-2", EngineGeometryInPrintTest::overlap)

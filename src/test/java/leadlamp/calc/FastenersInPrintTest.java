@@ -18,7 +18,8 @@ class FastenersInPrintTest {
                     e.in("friction drag (run-down) torque")))
             .one("adapter-300-10-4", e -> Wrenches.settingFor(e.in("wanted torque"), e.in("lever length L"),
                     e.in("attachment length A")))
-            .one("adapter-100-12-6", e -> Wrenches.settingFor(e.in("wanted torque"), e.in("handle length"), e.in("extension")))
+            .one("adapter-100-12-6", e -> Wrenches.settingFor(e.in("wanted torque"), e.in("handle length"),
+                    e.in("extension")))
             .one("adapter-shortening", e -> Wrenches.settingFor(e.in("wanted torque"), e.in("lever length L"),
                     -e.in("attachment length A")))
             .one("adapter-right-angle", e -> Wrenches.settingFor(e.in("wanted torque"), e.in("lever length"),
@@ -41,9 +42,11 @@ class FastenersInPrintTest {
             .one("bolt-load", e -> Preload.load(e.in("stress area"), e.in(e.has("proof stress") ? "proof stress"
                     : "tensile strength")))
             .sum("torque-preload", FastenersInPrintTest::vdi)
-            .one("vdi-torque-relation", e -> Preload.torqueOfFriction(e.in("preload"), e.in("pitch"), e.in("pitch diameter"),
+            .one("vdi-torque-relation", e -> Preload.torqueOfFriction(e.in("preload"), e.in("pitch"),
+                    e.in("pitch diameter"),
                     e.in("thread friction"), e.in("head friction"), e.in("mean head bearing diameter")))
-            .one("vdi-pitch-share", e -> Preload.stretchingShare(e.in("pitch"), e.in("pitch diameter"), e.in("friction"),
+            .one("vdi-pitch-share", e -> Preload.stretchingShare(e.in("pitch"), e.in("pitch diameter"),
+                    e.in("friction"),
                     e.in("friction"), e.in("mean head bearing diameter")))
             .one("joint-example-8-3-preload-stress", e -> Preload.stress(e.in("preload"), e.in("tensile stress area")))
             .one("joint-example-8-3-torque-k", e -> Preload.torqueFor(e.in("preload"), e.in("K"), e.in("diameter")))
@@ -70,7 +73,8 @@ class FastenersInPrintTest {
             .leave("preload-scatter", "a way of tightening that no record can name")
             .one("pin-solid-against-hollow-5", e -> Pins.slotted(0.005).orElseThrow() / Pins.dowel(0.005).orElseThrow())
             .sum("pin", FastenersInPrintTest::pin)
-            .leave("dowel-3-size", SIZE).leave("dowel-4-size", SIZE).leave("dowel-5-size", SIZE).leave("dowel-6-size", SIZE)
+            .leave("dowel-3-size", SIZE).leave("dowel-4-size", SIZE).leave("dowel-5-size",
+                    SIZE).leave("dowel-6-size", SIZE)
             .leave("dowel-8-size", SIZE).leave("dowel-10-size", SIZE).leave("dowel-12-size", SIZE)
             .leave("iso8734-hardness", SIZE).leave("iso2338-hardness", SIZE).leave("iso8734-m6-limits-5", SIZE)
             .leave("iso8734-m6-limits-6", SIZE).leave("iso8734-m6-limits-8", SIZE);

@@ -63,7 +63,8 @@ class NormalOracleTest {
                     .isCloseTo(theirs.cumulativeProbability(t), within(1e-11));
             double level = 0.05 + 0.94 * random.nextDouble();
             assertThat(StudentT.factor(level, freedom))
-                    .isCloseTo(theirs.inverseCumulativeProbability((1 + level) / 2), within(1e-7 * (1 + 1e3 / freedom)));
+                    .isCloseTo(theirs.inverseCumulativeProbability((1 + level) / 2),
+                            within(1e-7 * (1 + 1e3 / freedom)));
         }
         assertThat(StudentT.below(0, 5)).isEqualTo(0.5);
         assertThat(StudentT.factor(0.95, 1e9)).isCloseTo(1.95996, within(1e-5));

@@ -43,7 +43,8 @@ class PairedSizesInPrintTest {
             .one("rule-seat-width", e -> e.in("original width") * 1.15)
             .one("generator-three-rocker-ratio", e -> Valves.rockerRatio(e.in("lift at valve with 0.020 in lash"),
                     e.in("lash"), e.in("lift at cam")))
-            .leave("ring-gap", UNITS).leave("ring-side", UNITS).leave("piston", UNITS).leave("bore", UNITS).leave("valve", UNITS)
+            .leave("ring-gap", UNITS).leave("ring-side", UNITS).leave("piston", UNITS).leave("bore",
+                    UNITS).leave("valve", UNITS)
             .leave("camshaft", UNITS).leave("crankshaft", UNITS).leave("rod", UNITS).leave("torque", UNITS);
 
     static Stream<Print.Entry> entries() {

@@ -97,7 +97,8 @@ class SoundBuildSumsTest {
             double share) {
         ScrewThread screw = Threads.named(thread).orElseThrow();
         double force = Preload.fromTorque(torque, factor, screw.diameter());
-        double proof = Preload.load(screw.stressArea(), BoltClass.named(strength, screw.diameter()).orElseThrow().proof());
+        double proof = Preload.load(screw.stressArea(), BoltClass.named(strength,
+                screw.diameter()).orElseThrow().proof());
         assertThat(force).as(thread).isCloseTo(kilonewtons * 1000, within(51.0));
         assertThat(force / proof).as(thread).isCloseTo(share, within(0.0051));
     }
@@ -147,7 +148,8 @@ class SoundBuildSumsTest {
     void the_pistons_run_at_19_2_metres_a_second_and_the_torque_is_12_3_bar() {
         assertThat(CrankTrain.meanPistonSpeed(80 * MM, 7200 * RPM)).isCloseTo(19.2, within(0.05));
         double power = Compression.powerAt(118, 5000 * RPM);
-        assertThat(Compression.meanEffectivePressure(power, 5000 * RPM, 1206.4 * CM3)).isCloseTo(12.3e5, within(0.05e5));
+        assertThat(Compression.meanEffectivePressure(power, 5000 * RPM, 1206.4 * CM3))
+                .isCloseTo(12.3e5, within(0.05e5));
         assertThat(Compression.torqueAt(78000, 7200 * RPM)).isCloseTo(103, within(0.5));
     }
 }

@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import leadlamp.quantity.Print;
 
-/** Which of our formulas works out which entry of a printed table, and which entries none of ours does, with the reason. */
+/** Which of our formulas works out which entry of a printed table, and why none works out the others. */
 final class Sums {
     private final String table;
     private final Map<String, Function<Print.Entry, Map<String, Double>>> formulas = new LinkedHashMap<>();

@@ -72,7 +72,8 @@ class ThermalAndFlowInPrintTest {
             .one("charge-density-hot", e -> Air.density(e.in("pressure"), e.in("temperature")))
             .one("charge-density-cooled", e -> Air.density(e.in("pressure"), e.in("temperature")))
             .one("charge-efficiency", e -> Air.efficiency(e.in("inlet"), e.in("ideal outlet"), e.in("actual outlet")))
-            .one("charge-actual", e -> Air.outlet(e.in("inlet"), e.in("pressure ratio"), e.in("efficiency"), e.in("gamma")))
+            .one("charge-actual", e -> Air.outlet(e.in("inlet"), e.in("pressure ratio"), e.in("efficiency"),
+                    e.in("gamma")))
             .one("isa-density", e -> Air.density(e.in("pressure"), e.in("temperature")));
 
     static Stream<Print.Entry> entries() {

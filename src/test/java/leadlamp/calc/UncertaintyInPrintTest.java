@@ -19,9 +19,11 @@ class UncertaintyInPrintTest {
                 double combined = Doubt.combined(parts);
                 // The guide rounds to 9.7 nm before it works out the degrees of freedom.
                 double unrounded = Doubt.freedom(parts, new double[] { 24, 5, 8 });
-                return Map.of("u(d)", combined, "effective degrees of freedom", unrounded * Math.pow(9.7 / combined, 4));
+                return Map.of("u(d)", combined, "effective degrees of freedom", unrounded * Math.pow(9.7 / combined,
+                        4));
             })
-            .one("gum-h1-dof", e -> Doubt.freedom(new double[] { 25, 9.7, 2.9, 16.6 }, new double[] { 18, 25.6, 50, 2 }))
+            .one("gum-h1-dof", e -> Doubt.freedom(new double[] { 25, 9.7, 2.9, 16.6 }, new double[] { 18, 25.6, 50,
+                    2 }))
             .one("gum-h1-expanded", e -> n(e, "u") * StudentT.factor(0.99, n(e, "degrees of freedom")))
             .sum("gum-h2", UncertaintyInPrintTest::reactance)
             .sum("gum-h3", UncertaintyInPrintTest::thermometer)

@@ -25,7 +25,8 @@ class ReadingTest {
 
     @Test
     void a_plain_value_has_both_ends_together_and_keeps_its_text_unit_and_decimals() {
-        assertThat(read("0.050 mm", Dimension.LENGTH)).isEqualTo(new Written(Form.PLAIN, 50e-6, 50e-6, MM, 3, "0.050 mm"));
+        assertThat(read("0.050 mm", Dimension.LENGTH))
+                .isEqualTo(new Written(Form.PLAIN, 50e-6, 50e-6, MM, 3, "0.050 mm"));
         assertThat(read("80mm", Dimension.LENGTH)).isEqualTo(new Written(Form.PLAIN, 0.08, 0.08, MM, 0, "80mm"));
         assertThat(read("  -0.10 mm ", Dimension.LENGTH).low()).isEqualTo(-1e-4);
         assertThat(read("−0.10 mm", Dimension.LENGTH).low()).isEqualTo(-1e-4);
@@ -213,7 +214,8 @@ class ReadingTest {
     void a_comma_is_refused_with_what_was_meant_where_that_is_plain() {
         Reading.Unread comma = refused("0,05 mm", Dimension.LENGTH);
         assertThat(comma.what()).isEqualTo("A comma stands in the figure.");
-        assertThat(comma.expected()).isEqualTo("Decimals are written with a point, and nothing stands between thousands.");
+        assertThat(comma.expected())
+                .isEqualTo("Decimals are written with a point, and nothing stands between thousands.");
         assertThat(comma.nearest()).contains("0.05 mm");
         assertThat(comma.offset()).isZero();
         assertThat(comma.length()).isEqualTo(4);
@@ -240,7 +242,8 @@ class ReadingTest {
         assertThat(unknown.length()).isEqualTo(10);
         assertThat(refused("80 parsnips", Dimension.LENGTH).nearest()).isEmpty();
         assertThat(refused("3 bra", Dimension.PRESSURE).nearest()).contains("bar");
-        assertThat(refused("3 angstrom", Dimension.ANGLE).expected()).startsWith("An angle is written with its unit: deg");
+        assertThat(refused("3 angstrom",
+                Dimension.ANGLE).expected()).startsWith("An angle is written with its unit: deg");
     }
 
     @ParameterizedTest

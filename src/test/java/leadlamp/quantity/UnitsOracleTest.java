@@ -26,7 +26,8 @@ class UnitsOracleTest {
     static Stream<Arguments> units() {
         Unit<?> poundForce = CLDR.POUND.multiply(CLDR.G_FORCE);
         return Stream.of(
-                Arguments.of("mm", MILLI(Units.METRE), Units.METRE), Arguments.of("µm", MICRO(Units.METRE), Units.METRE),
+                Arguments.of("mm", MILLI(Units.METRE), Units.METRE), Arguments.of("µm", MICRO(Units.METRE),
+                        Units.METRE),
                 Arguments.of("cm", CENTI(Units.METRE), Units.METRE), Arguments.of("in", CLDR.INCH, Units.METRE),
                 Arguments.of("thou", CLDR.INCH.divide(1000), Units.METRE), Arguments.of("ft", CLDR.FOOT, Units.METRE),
                 Arguments.of("km", KILO(Units.METRE), Units.METRE), Arguments.of("miles", CLDR.MILE, Units.METRE),

@@ -310,7 +310,24 @@ class RankingTest {
         assertThat(wanted(missing("cylinder fuel", "1"))).containsExactly(new Want(Want.How.LOOK, "cylinder"));
         assertThat(wanted(missing("cylinder bore", "1"))).containsExactly(new Want(Want.How.RECORD, "cylinder bore"));
         assertThat(wanted(missing("joint thread-locker", "sump to block")))
-                .containsExactly(new Want(Want.How.LOOK, "joint"));
+                .containsExactly(new Want(Want.How.LOOK, "joint sump to block"));
+    }
+
+    @Test
+    void joints_of_which_the_same_is_wanted_are_one_group() {
+        Check locker = check("locker", "fasteners", CRITICAL, OCCASIONAL);
+        Check bolt = check("bolt", "fasteners", MARGINAL, OCCASIONAL);
+        Ranking ranking = Ranking.of(
+                List.of(untold(locker, "sump to block", missing("joint thread-locker", "sump to block")),
+                        untold(locker, "cam cap to head", missing("joint thread-locker", "cam cap to head")),
+                        untold(bolt, "head to block", missing("joint class", "head to block")),
+                        untold(locker, "head to block", missing("joint thread-locker", "head to block"))),
+                Set.of(), sheet(), List.of(), chances(Map.of()), WORDS);
+
+        assertThat(ranking.groups()).extracting(g -> g.want().word(), OpenGroup::places, OpenGroup::details)
+                .containsExactly(
+                        tuple("joint", List.of("cam cap to head", "sump to block"), List.of("thread-locker")),
+                        tuple("joint head to block", List.of(), List.of("class", "thread-locker")));
     }
 
     private static List<Want> wanted(Gap gap) {

@@ -64,8 +64,8 @@ class HtmlWriterTest {
     @Test
     void a_finding_opens_to_line_sum_chain_what_to_do_and_by_when() {
         assertThat(HtmlWriter.page(Example.report())).containsSubsequence("<details id=\"found-1\" open>", "<summary>",
-                "The pin of the intake cam gear is hollow.", "It rests on", "spring-rebuild.yaml:31:5",
-                "From cause to harm", "What to do", "What else to look at", "By when", "Why this level", "Based on",
+                "The pin of the intake cam gear is hollow.", "Rests on", "spring-rebuild.yaml:31:5",
+                "Cause to harm", "What to do", "Also look at", "By when", "Why this level", "Based on",
                 "</details>");
     }
 

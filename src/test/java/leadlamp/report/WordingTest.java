@@ -82,8 +82,8 @@ class WordingTest {
                 "Look at cylinder for these signs: coolant and fuel");
         assertThat(wording.want(new Want(Want.How.LOOK, "cam gear pin"), List.of("cracked", "form", "origin")))
                 .isEqualTo("Look at cam gear pin for these signs: cracked; write down its form and origin");
-        assertThat(wording.want(new Want(Want.How.LOOK, "joint"), List.of("lubricant"))).isEqualTo(
-                "Write down of joint: lubricant");
+        assertThat(wording.want(new Want(Want.How.LOOK, "joint sump to block"), List.of("lubricant")))
+                .isEqualTo("Write down of the joint sump to block: lubricant");
     }
 
     @Test

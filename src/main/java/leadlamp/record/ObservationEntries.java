@@ -1,0 +1,95 @@
+package leadlamp.record;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import leadlamp.record.Statement.Form;
+import leadlamp.words.Part;
+import leadlamp.words.Sign;
+
+/** Entries under `observations`: a sign, or `clear` of signs that were looked for. */
+final class ObservationEntries extends EntryReader {
+    ObservationEntries(Gathered gathered) {
+        super(gathered);
+    }
+
+    void observed(Node.Fields entry) {
+        Subject subject = subject(entry, "of", "sign", "what");
+        if (subject == null) {
+            return;
+        }
+        Optional<Part> known = words.part(subject.word());
+        if (known.isEmpty()) {
+            noPart(subject);
+            return;
+        }
+        Part part = known.get();
+        List<String> at = places.read(entry.get("at"), part.group(), part.name(), subject.where());
+        if (at.isEmpty()) {
+            return;
+        }
+        Rest rest = rest(entry, subject, "observations", part.name(), List.of("observations"));
+        boolean found = rest.said().stream().anyMatch(s -> s.what().equals("as") && s.says().equals("found"));
+        String mark = found ? "as found" : "";
+        for (Node.Scalar item : SheetReader.scalars(subject.value())) {
+            String text = item.text();
+            if (text.equals("unknown")) {
+                for (String place : at) {
+                    state("observations", place, part.name(), "unknown", Optional.empty(), rest.asides(), rest.told(), item.where());
+                }
+                continue;
+            }
+            if (text.equals("clear")) {
+                clear(entry, part, at, rest, item);
+                continue;
+            }
+            Optional<Sign> sign = words.sign(text);
+            if (sign.isEmpty()) {
+                noSign(item, part);
+                continue;
+            }
+            String saw = sign.get().name();
+            for (String place : at) {
+                Map<String, String> asides = new TreeMap<>(rest.asides());
+                rest.said().forEach(s -> asides.put(s.what(), s.says()));
+                if (found) {
+                    asides.put("as", "found");
+                }
+                gathered.statements.add(new Statement(Form.SEEN, part.name(), place, saw, "", Optional.empty(), List.of(),
+                        Collections.unmodifiableMap(asides), rest.told(), item.where(), complaints.line(item.where())));
+                for (Said said : rest.said()) {
+                    state(part.name(), place, saw + " " + said.what(), said.says(), said.value(), Map.of(), rest.told(), said.where());
+                }
+                for (String out : sign.get().rulesOut()) {
+                    notSeen(part.name(), place, out, rest, item.where());
+                }
+            }
+        }
+    }
+
+    private void clear(Node.Fields entry, Part part, List<String> at, Rest rest, Node.Scalar item) {
+        Optional<Node> of = entry.get("of");
+        if (of.isEmpty() || entry.fields().get(0).key().equals("of")) {
+            complaints.add(item.where(), item.text().length(), "`clear` of what?",
+                    "Write the signs that were looked for: `of: [cracked, scored]`.", Optional.empty(), "The entry was left out.");
+            return;
+        }
+        for (Node.Scalar looked : SheetReader.scalars(of.get())) {
+            Optional<Sign> sign = words.sign(looked.text());
+            if (sign.isEmpty()) {
+                noSign(looked, part);
+                continue;
+            }
+            for (String place : at) {
+                notSeen(part.name(), place, sign.get().name(), rest, looked.where());
+            }
+        }
+    }
+
+    private void notSeen(String part, String place, String sign, Rest rest, Where where) {
+        gathered.statements.add(new Statement(Form.NOT_SEEN, part, place, sign, "", Optional.empty(), List.of(), rest.asides(), rest.told(), where,
+                complaints.line(where)));
+    }
+}
