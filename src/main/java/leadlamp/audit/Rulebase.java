@@ -2,9 +2,9 @@ package leadlamp.audit;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicInteger;
 import leadlamp.facts.Ask;
 import leadlamp.facts.Condition;
 import leadlamp.facts.Fact;
@@ -12,21 +12,17 @@ import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 
 /**
- * The rules. The first audits of a process load only the rules that can fire on their facts, and none of the rule engine
- * where no rule can; a process that goes on to many builds the whole rulebase once, and gives each audit a session of its
- * own. What is found is the same either way. Threads may share one.
+ * The rules. An audit loads only the rules that can fire on its facts, and none of the rule engine where no rule can: the
+ * whole rulebase would cost a second to build and be no quicker to run. A loaded set of rules is kept for the next audit that
+ * wants the same; each audit has a session of its own. Threads may share one.
  */
 public final class Rulebase {
-    /** From here on the whole rulebase costs less than picking from it. */
-    private static final int FEW = 4;
-
+    private static final int KEPT = 32;
     private static final Map<String, String> QUIET = Map.of("slf4j.internal.verbosity", "ERROR",
             "slf4j.provider", "org.slf4j.helpers.NOP_FallbackServiceProvider");
 
     private final RulebaseFile file;
-    private final AtomicInteger runs = new AtomicInteger();
-    private final Whole checks = new Whole(false);
-    private final Whole conditions = new Whole(true);
+    private final Map<List<Integer>, KieBase> loaded = new LinkedHashMap<>(KEPT, 0.75f, true);
 
     private Rulebase(RulebaseFile file) {
         this.file = file;
@@ -71,39 +67,39 @@ public final class Rulebase {
         all.addAll(asks);
         all.addAll(facts);
         Findings findings = new Findings();
-        fire(runs.incrementAndGet() > FEW ? checks : null, false, all, "findings", findings);
+        fire(false, all, "findings", findings);
         return findings.all();
     }
 
     /** Which named conditions hold, by name. This is run to its end before any check. */
     public List<Condition> conditions(Collection<? extends Fact> facts) {
         Conditions holding = new Conditions();
-        fire(runs.get() >= FEW ? conditions : null, true, facts, "conditions", holding);
+        fire(true, facts, "conditions", holding);
         return holding.all();
     }
 
-    List<Finding> runWhole(Collection<Ask> asks, Collection<? extends Fact> facts) {
-        List<Fact> all = new ArrayList<>(asks);
-        all.addAll(facts);
-        Findings findings = new Findings();
-        fire(checks, false, all, "findings", findings);
-        return findings.all();
+    private void fire(boolean sets, Collection<? extends Fact> facts, String global, Object into) {
+        RulebaseFile.Chosen chosen = file.canFire(sets, facts);
+        if (!chosen.rules().isEmpty()) {
+            fire(loaded(chosen.rules()), chosen.facts(), global, into);
+        }
     }
 
-    private void fire(Whole whole, boolean sets, Collection<? extends Fact> facts, String global, Object into) {
-        KieBase base;
-        Collection<? extends Fact> wanted = facts;
-        if (whole != null) {
-            base = whole.base();
-        } else {
-            RulebaseFile.Chosen chosen = file.canFire(sets, facts);
-            if (chosen.rules().isEmpty()) {
-                return;
+    private KieBase loaded(List<Integer> rules) {
+        synchronized (loaded) {
+            KieBase base = loaded.get(rules);
+            if (base != null) {
+                return base;
             }
-            base = base(chosen.rules());
-            wanted = chosen.facts();
         }
-        fire(base, wanted, global, into);
+        KieBase base = base(file.rules(rules));
+        synchronized (loaded) {
+            loaded.put(rules, base);
+            if (loaded.size() > KEPT) {
+                loaded.remove(loaded.keySet().iterator().next());
+            }
+        }
+        return base;
     }
 
     private static void fire(KieBase base, Collection<? extends Fact> facts, String global, Object into) {
@@ -127,22 +123,5 @@ public final class Rulebase {
             }
         }
         return RulebaseModels.base(rules);
-    }
-
-    /** All rules of a stage, built when first wanted. */
-    private final class Whole {
-        private final boolean sets;
-        private KieBase base;
-
-        Whole(boolean sets) {
-            this.sets = sets;
-        }
-
-        synchronized KieBase base() {
-            if (base == null) {
-                base = Rulebase.base(file.all(sets));
-            }
-            return base;
-        }
     }
 }

@@ -166,13 +166,11 @@ public final class RulebaseFile {
         return word;
     }
 
-    /** All rules of a stage. */
-    List<RulebaseRule> all(boolean sets) {
-        List<RulebaseRule> rules = new ArrayList<>();
-        for (int at = 0; at < code.length; at += code[at]) {
-            if (code[at + 1] == 1 == sets) {
-                rules.add(rule(at));
-            }
+    /** The rules that stand there. */
+    List<RulebaseRule> rules(List<Integer> places) {
+        List<RulebaseRule> rules = new ArrayList<>(places.size());
+        for (int at : places) {
+            rules.add(rule(at));
         }
         return rules;
     }
@@ -180,10 +178,10 @@ public final class RulebaseFile {
     /**
      * What can come of some facts.
      *
-     * @param rules the rules that can fire on them
+     * @param rules where the rules stand that can fire on them
      * @param facts those of the facts that some pattern of those rules can match, in their order
      */
-    record Chosen(List<RulebaseRule> rules, List<Fact> facts) {
+    record Chosen(List<Integer> rules, List<Fact> facts) {
     }
 
     /**
@@ -192,11 +190,11 @@ public final class RulebaseFile {
      */
     Chosen canFire(boolean sets, Collection<? extends Fact> facts) {
         ByWord known = new ByWord(facts);
-        List<RulebaseRule> rules = new ArrayList<>();
+        List<Integer> rules = new ArrayList<>();
         Set<Fact> wanted = Collections.newSetFromMap(new IdentityHashMap<>());
         for (int at = 0; at < code.length; at += code[at]) {
             if (code[at + 1] == 1 == sets && canFire(at, known)) {
-                rules.add(rule(at));
+                rules.add(at);
                 want(at, known, wanted);
             }
         }

@@ -7,10 +7,6 @@ package leadlamp.calc;
 public final class WorkingHeat {
     /** Warmth of a workshop, K: 20 °C, the reference temperature of ISO 1. */
     public static final double WORKSHOP = 293.15;
-    /** Rise of a piston's skirt, K. */
-    public static final double SKIRT_RISE = 120;
-    /** Rise of a cylinder's wall beside the skirt, K. */
-    public static final double WALL_RISE = 90;
     /** Rise of a first ring in an engine without boost, K. */
     public static final double RING_RISE = 200;
     /** Rise of a first ring in a boosted engine, K. */

@@ -78,7 +78,7 @@ final class AuditCommand {
             if (level.word().toLowerCase(Locale.ROOT).equals(word.toLowerCase(Locale.ROOT))) {
                 return level;
             }
-            known.add(level.word());
+            known.add(level.word().toLowerCase(Locale.ROOT));
         }
         throw Arguments.unknown("risk level", word, known.subList(0, RiskLevel.LOW.ordinal() + 1));
     }

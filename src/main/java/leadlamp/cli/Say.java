@@ -22,10 +22,17 @@ record Say(OutputStream out, OutputStream err, int width, boolean narrow, boolea
         out.write(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** A remark, with the program's name before it. It is no result: where it cannot be said, the work goes on. */
-    void remark(String sentence) {
+    /**
+     * A remark of one line or more, with the program's name before it. It is no result: where it cannot be said, the work
+     * goes on.
+     */
+    void remark(String remark) {
+        StringBuilder text = new StringBuilder("leadlamp: ");
+        for (String line : remark.split("\n")) {
+            text.append(Plain.of(line)).append('\n');
+        }
         try {
-            err.write(("leadlamp: " + Plain.of(sentence) + "\n").getBytes(StandardCharsets.UTF_8));
+            err.write(text.toString().getBytes(StandardCharsets.UTF_8));
             err.flush();
         } catch (IOException nobodyListens) {
             // A closed error stream is no reason to fail.

@@ -55,7 +55,7 @@ final class Ages {
     }
 
     private static Take sinceCheck() {
-        return taken(SINCE_CHECK, "gauge checked", (site, gauge) -> site.word("gauge", gauge, "checked")
+        return Take.by(SINCE_CHECK, "gauge checked", (site, gauge) -> site.word("gauge", gauge, "checked")
                 .flatMap(s -> since(site, SINCE_CHECK, gauge, s, MONTHS)));
     }
 
@@ -88,22 +88,22 @@ final class Ages {
     }
 
     private static Take byMark() {
-        return taken(BY_MARK, "any part date made", (site, name) -> piece(site, name)
+        return Take.by(BY_MARK, "any part date made", (site, name) -> piece(site, name)
                 .flatMap(p -> site.word(p.part(), p.at(), "date made").flatMap(s -> since(site, BY_MARK, name, s, PartsAged.YEARS))));
     }
 
     private static Take said() {
-        return taken(SAID, "any part age", (site, name) -> piece(site, name)
+        return Take.by(SAID, "any part age", (site, name) -> piece(site, name)
                 .flatMap(p -> site.word(p.part(), p.at(), "age").flatMap(s -> Site.written(SAID, name, s))));
     }
 
     /** A belt that has run: as its entry says, else by its mark. One that is new has no years yet. */
     private static Take ofKeptBelt() {
-        return taken(BELT_AGE, BELT + " age", (site, drive) -> isNew(site, drive) ? Optional.empty() : Days.age(site, BELT_AGE, BELT, drive));
+        return Take.by(BELT_AGE, BELT + " age", (site, drive) -> isNew(site, drive) ? Optional.empty() : Days.age(site, BELT_AGE, BELT, drive));
     }
 
     private static Take ofNewBelt() {
-        return taken(SHELF, BELT + " date made", (site, drive) -> isNew(site, drive)
+        return Take.by(SHELF, BELT + " date made", (site, drive) -> isNew(site, drive)
                 ? PartsAged.word(site, BELT, drive, "date made").flatMap(s -> since(site, SHELF, drive, s, PartsAged.YEARS)) : Optional.empty());
     }
 
@@ -119,7 +119,7 @@ final class Ages {
     }
 
     private static Take interval() {
-        return taken(INTERVAL, INTERVAL, (site, place) -> {
+        return Take.by(INTERVAL, INTERVAL, (site, place) -> {
             boolean drive = site.places("each belt drive").orElse(List.of()).contains(place);
             Optional<String> of = drive ? Optional.of(place) : PartsAged.driveOf(site, place);
             return of.flatMap(d -> DriveLines.line(site, d, "change after years"))
@@ -127,20 +127,6 @@ final class Ages {
                     .map(s -> Site.exact(INTERVAL, place, PartsAged.number(s.says()) * PartsAged.YEARS.factor(), PartsAged.YEARS, 0,
                             List.of(s.where())));
         });
-    }
-
-    private static Take taken(String name, String lacks, Take.Finder finder) {
-        return new Take(name) {
-            @Override
-            Optional<Slot> at(Site site, String place) {
-                return finder.find(site, place).map(v -> Slot.of(name(), v));
-            }
-
-            @Override
-            String lacks() {
-                return lacks;
-            }
-        };
     }
 
     /** Time from a date of the record to its latest day; a date that is not sharp gives two ends. */

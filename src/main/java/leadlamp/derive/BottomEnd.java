@@ -32,6 +32,7 @@ import leadlamp.calc.Sets;
 import leadlamp.calc.WorkingHeat;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Dimension;
+import leadlamp.quantity.Estimate;
 import leadlamp.quantity.Units;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Statement;
@@ -78,11 +79,11 @@ final class BottomEnd {
                     .sum("smallest bore {cylinder bore} - skirt {piston skirt diameter}");
             case "piston clearance hot" -> value(name).from(reading("piston clearance"), reading("piston skirt diameter"),
                     Shapes.inTravel("cylinder bore", Slot.Reduce.LEAST), Materials.expansion("piston"), Materials.expansion("cylinder", "liner", "block"),
-                    Materials.rise("rise of the skirt", WorkingHeat.SKIRT_RISE), Materials.rise("rise of the wall", WorkingHeat.WALL_RISE))
+                    riseOfSkirt(), riseOfWall())
                     .by(v -> Growth.clearanceHot(v.get("piston clearance"), v.get("piston skirt diameter"), v.get("expansion of piston"),
                             v.get("rise of the skirt"), v.get("cylinder bore"), v.get("expansion of cylinder"), v.get("rise of the wall")))
                     .sum("{piston clearance} - {piston skirt diameter} x {expansion of piston} x {rise of the skirt} + {cylinder bore} x "
-                            + "{expansion of cylinder} x {rise of the wall} (assumed heat)");
+                            + "{expansion of cylinder} x {rise of the wall} (plain expansion: a skirt with struts closes less)");
             case "piston mass spread" -> value(name).from(every("piston mass"), every("gudgeon pin mass").optional())
                     .by(v -> Sets.spread(Shapes.together(v, "piston mass", "gudgeon pin mass")))
                     .sum((v, r) -> "heaviest " + v.show(Sets.greatest(Shapes.together(v, "piston mass", "gudgeon pin mass")), "piston mass")
@@ -90,7 +91,7 @@ final class BottomEnd {
                             + (v.has("gudgeon pin mass") ? ", pin and all" : ", without pins"));
             case "connecting rod big end mass spread" -> spread(name, "connecting rod big end mass", "heaviest", "lightest");
             case "connecting rod small end mass spread" -> spread(name, "connecting rod small end mass", "heaviest", "lightest");
-            case "piston height difference" -> offTheRest(name, "piston height");
+            case "piston height difference" -> offTheRest(name, "piston height", "each cylinder");
             case "gudgeon pin clearance in piston" -> clearance(name, "piston pin bore", "gudgeon pin diameter", "pin bore", "pin");
             case "gudgeon pin clearance in rod" -> clearance(name, "small-end bush bore", "gudgeon pin diameter", "bush", "pin");
             case "gudgeon pin end float" -> value(name).from(reading("piston clip distance"), reading("gudgeon pin length"))
@@ -189,7 +190,7 @@ final class BottomEnd {
             case "main journal case left" -> caseLeft(name, "main journal undersize");
             case "crankpin case left" -> caseLeft(name, "crankpin undersize");
             case "journal case left" -> caseLeft(name, "journal undersize");
-            case "main journal size difference" -> offTheRest(name, "main journal diameter");
+            case "main journal size difference" -> offTheRest(name, "main journal diameter", "each main bearing");
             case "shell edge room" -> value(name).from(reading("journal width"), greatest("journal fillet radius"), reading("shell width"),
                     reading("shell chamfer"))
                     .by(v -> Bearings.edgeRoom(v.get("journal width"), v.get("shell width"), v.get("shell chamfer"),
@@ -384,11 +385,53 @@ final class BottomEnd {
         });
     }
 
-    private static Derived offTheRest(String name, String of) {
-        return value(name).from(reading(of), everyOfAll(of).renamed("all of " + of))
-                .by(v -> Sets.offTheRest(v.get(of), Shapes.others(v, of, "all of " + of)))
-                .sum((v, r) -> "{here} - middle of the others {rest}".replace("{here}", v.show(of))
-                        .replace("{rest}", v.show(Sets.median(Shapes.others(v, of, "all of " + of)), of)));
+    /** One place's mean against the middle of the means of all others: four readings of one journal are one journal. */
+    private static Derived offTheRest(String name, String of, String group) {
+        String rest = "others of " + of;
+        return value(name).from(reading(of), others(of, rest, group))
+                .by(v -> Sets.offTheRest(v.get(of), Shapes.means(v, rest, group)))
+                .sum((v, r) -> v.show(of) + " - middle of the others " + v.show(Sets.median(Shapes.means(v, rest, group)), of));
+    }
+
+    private static Take others(String of, String name, String group) {
+        Take every = everyOfAll(of);
+        return new Take(name) {
+            @Override
+            String quantity() {
+                return of;
+            }
+
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                return every.at(site, place).flatMap(slot -> {
+                    List<Value> others = new ArrayList<>(slot.values());
+                    others.removeIf(v -> Placing.shortened(v.at(), group).equals(place));
+                    return others.isEmpty() ? Optional.empty() : Optional.of(new Slot(name(), others, Slot.Reduce.MEAN));
+                });
+            }
+        };
+    }
+
+    /** The heat that the record tells of the piston, over the workshop's; an assumed one would decide the answer by itself. */
+    private static Take riseOfSkirt() {
+        return by("rise of the skirt", "use running temperature", (site, place) -> site.word("use", "engine", "running temperature")
+                .flatMap(s -> Site.written("rise of the skirt", place, s)).flatMap(v -> overWorkshop("rise of the skirt", place, v)));
+    }
+
+    /** A wall beside the skirt is about as hot as the coolant behind it. */
+    private static Take riseOfWall() {
+        return by("rise of the wall", "coolant temperature", (site, place) -> site.store.at("coolant temperature", place)
+                .flatMap(v -> overWorkshop("rise of the wall", place, v)));
+    }
+
+    private static Optional<Value> overWorkshop(String name, String place, Value hot) {
+        if (!hot.plain()) {
+            return Optional.empty();
+        }
+        Estimate end = hot.low().orElseThrow();
+        Optional<Estimate> rise = Optional.of(new Estimate(end.value() - WorkingHeat.WORKSHOP, Dimension.TEMPERATURE_DIFFERENCE, end.doubt()));
+        return Optional.of(new Value(name, name, place, rise, rise, Materials.KELVIN, hot.figures(), "", hot.usual(), "", hot.told(),
+                java.util.Map.of(), hot.places()));
     }
 
     private static Derived scaled(String name, String of, double wanted) {

@@ -124,7 +124,9 @@ final class Choose {
         }
         String sum = (ofAll ? take + " " : "") + quantity.name() + " "
                 + Figures.text(picked.high().map(Estimate::value).orElse(0.0), picked.unit(), picked.figures()) + ": " + first.get();
-        say(part, place, first.get(), picked.told(), sum, picked.places());
+        // The greatest of a set is the builder's own only where he read them all.
+        String told = slot.get().values().stream().map(Value::told).filter(t -> !t.isEmpty()).findFirst().orElse("");
+        say(part, place, first.get(), told, sum, picked.places());
     }
 
     /** An engine of one cylinder has its greatest in the one reading. */

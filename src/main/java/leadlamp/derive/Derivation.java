@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Estimate;
@@ -30,6 +31,7 @@ public final class Derivation {
     private static final double TWICE = 2;
 
     private final Site site;
+    private final Predicate<String> wanted;
     private final Map<String, State> states = new HashMap<>();
     private final Deque<String> chain = new ArrayDeque<>();
     private final List<Value> derived = new ArrayList<>();
@@ -55,21 +57,31 @@ public final class Derivation {
             List<Problem> problems) {
     }
 
-    private Derivation(Site site) {
+    private Derivation(Site site, Predicate<String> wanted) {
         this.site = site;
+        this.wanted = wanted;
     }
 
-    /** Works a build. */
+    /** Works out all that follows from a build. */
     public static Worked work(Build build, Vocabulary words) {
+        return work(build, words, name -> true);
+    }
+
+    /**
+     * Works out what is wanted of it, and what that rests on.
+     *
+     * @param wanted whether a quantity, or the kind that it is of, is asked for: what no check reads need not be worked out
+     */
+    public static Worked work(Build build, Vocabulary words, Predicate<String> wanted) {
         Readings readings = Readings.read(build, words);
-        Derivation derivation = new Derivation(new Site(build, words, readings));
+        Derivation derivation = new Derivation(new Site(build, words, readings), wanted);
         for (Quantity quantity : words.quantities()) {
-            if (!quantity.from().isEmpty()) {
+            if (!quantity.from().isEmpty() && (wanted.test(quantity.name()) || wanted.test(quantity.kind()))) {
                 derivation.need(quantity.name());
             }
         }
         SaidWords.all(derivation.site, derivation::need, derivation.said, derivation::lacking);
-        derivation.derived.addAll(OfReadings.of(derivation.site, readings.values()));
+        derivation.derived.addAll(OfReadings.of(derivation.site, readings.values(), wanted));
         List<Missing> missing = new ArrayList<>();
         derivation.missing.values().forEach(missing::addAll);
         return new Worked(List.copyOf(readings.values()), List.copyOf(derivation.derived), List.copyOf(derivation.said),
@@ -264,7 +276,7 @@ public final class Derivation {
             return;
         }
         Optional<Value> read = given.isPresent() ? Optional.empty() : readAt(quantity, place);
-        if (fit(quantity) && !Store.untold(place)) {
+        if (wanted.test("fit by sizes") && fit(quantity) && !Store.untold(place)) {
             derived.add(ofSubject("fit by sizes", quantity.name(), value));
         }
         if (read.isPresent()) {
@@ -348,7 +360,7 @@ public final class Derivation {
             apart = 0;
             doubt = 0;
         }
-        if (fit(quantity) && read.plain() && worked.plain()) {
+        if (wanted.test("stack difference") && fit(quantity) && read.plain() && worked.plain()) {
             Value difference = Differences.of("stack difference", read, worked);
             derived.add(new Value("stack difference", quantity.name(), worked.at(), difference.low(), difference.high(), read.unit(),
                     Math.max(read.figures(), worked.figures()), "", difference.usual(), "read " + Figures.text(read.low().get().value(),

@@ -23,8 +23,35 @@ final class Figures {
 
     /** A plain figure with so many decimals. */
     static String plain(double value, int decimals) {
+        if (decimals >= 0 && decimals < TENS.length && Math.abs(value) < 1e9) {
+            double scaled = Math.abs(value) * TENS[decimals];
+            double below = Math.floor(scaled);
+            // A half, as near as a double can tell, goes the exact way below.
+            if (Math.abs(scaled - below - 0.5) > 1e-6) {
+                long whole = (long) (scaled - below > 0.5 ? below + 1 : below);
+                return digits(value < 0 && whole != 0, whole, decimals);
+            }
+        }
         BigDecimal rounded = new BigDecimal(value).setScale(Math.max(0, decimals), RoundingMode.HALF_UP);
         return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+    }
+
+    private static final double[] TENS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
+
+    private static String digits(boolean minus, long whole, int decimals) {
+        String figures = Long.toString(whole);
+        StringBuilder text = new StringBuilder(figures.length() + 4);
+        if (minus) {
+            text.append('-');
+        }
+        if (decimals == 0) {
+            return text.append(figures).toString();
+        }
+        for (int i = figures.length(); i <= decimals; i++) {
+            text.append('0');
+        }
+        text.append(figures);
+        return text.insert(text.length() - decimals, '.').toString();
     }
 
     /** Decimals that show so many figures of a value of this size; none for what is large. */

@@ -1,11 +1,13 @@
 package leadlamp.derive;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import leadlamp.calc.Chance;
 import leadlamp.calc.Conformity;
 import leadlamp.calc.Sets;
@@ -14,7 +16,6 @@ import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
 import leadlamp.quantity.Unit;
 import leadlamp.quantity.Units;
-import leadlamp.record.Build;
 import leadlamp.record.Gauge;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
@@ -36,14 +37,23 @@ final class OfReadings {
 
     private final Site site;
     private final List<Value> out = new ArrayList<>();
+    private final Predicate<String> wanted;
+    private List<Map<String, List<LimitLine>>> bands;
 
-    private OfReadings(Site site) {
+    private OfReadings(Site site, Predicate<String> wanted) {
         this.site = site;
+        this.wanted = wanted;
     }
 
-    /** The values, in the order of the readings. */
-    static List<Value> of(Site site, List<Value> readings) {
-        OfReadings of = new OfReadings(site);
+    /** Those of the values that are wanted, in the order of the readings. */
+    static List<Value> of(Site site, List<Value> readings, Predicate<String> wanted) {
+        OfReadings of = new OfReadings(site, wanted);
+        boolean ratio = wanted.test("gauge ratio");
+        boolean nominal = wanted.test("reading over nominal");
+        boolean set = wanted.test("reading spread") || wanted.test("same readings chance") || wanted.test("round digits chance");
+        if (!ratio && !nominal && !set) {
+            return of.out;
+        }
         Map<String, List<Value>> sets = new LinkedHashMap<>();
         Map<String, Value> ratios = new LinkedHashMap<>();
         Map<String, Value> nominals = new LinkedHashMap<>();
@@ -57,10 +67,14 @@ final class OfReadings {
                 continue;
             }
             String place = of.groupPlace(quantity.get(), reading.at());
-            of.ratio(reading, quantity.get(), place).ifPresent(v -> ratios.merge(reading.of() + "|" + place, v,
+            if (ratio) {
+                of.ratio(reading, quantity.get(), place).ifPresent(v -> ratios.merge(reading.of() + "|" + place, v,
                     (a, b) -> a.low().orElseThrow().value() <= b.low().orElseThrow().value() ? a : b));
-            of.nominal(reading, quantity.get(), place).ifPresent(v -> nominals.putIfAbsent(reading.of() + "|" + place, v));
-            if (reading.plain() && reading.unit().dimension() != Dimension.COUNT) {
+            }
+            if (nominal) {
+                of.nominal(reading, quantity.get(), place).ifPresent(v -> nominals.putIfAbsent(reading.of() + "|" + place, v));
+            }
+            if (set && reading.plain() && reading.unit().dimension() != Dimension.COUNT) {
                 sets.computeIfAbsent(reading.of(), q -> new ArrayList<>()).add(reading);
             }
         }
@@ -105,21 +119,38 @@ final class OfReadings {
     }
 
     private Optional<LimitLine> band(Quantity quantity, String at) {
-        Build build = site.build;
-        for (List<LimitLine> lines : List.of(build.limits(), build.sheet().limits())) {
-            LimitLine best = null;
-            for (LimitLine line : lines) {
-                if ((line.quantity().equals(quantity.name()) || line.quantity().equals(quantity.kind())) && line.least().isPresent()
-                        && line.most().isPresent() && line.times().isEmpty() && line.where().isEmpty() && !line.asides().containsKey("speed")
-                        && (line.at().isEmpty() || site.store.covers(line.at(), at)) && (best == null || !line.at().isEmpty())) {
-                    best = line;
+        for (Map<String, List<LimitLine>> hand : bands()) {
+            for (String name : List.of(quantity.name(), quantity.kind())) {
+                LimitLine best = null;
+                for (LimitLine line : hand.getOrDefault(name, List.of())) {
+                    if ((line.at().isEmpty() || site.store.covers(line.at(), at)) && (best == null || !line.at().isEmpty())) {
+                        best = line;
+                    }
                 }
-            }
-            if (best != null) {
-                return Optional.of(best);
+                if (best != null) {
+                    return Optional.of(best);
+                }
             }
         }
         return Optional.empty();
+    }
+
+    /** Lines with both sides, by quantity: the suppliers', then the sheet's. */
+    private List<Map<String, List<LimitLine>>> bands() {
+        if (bands == null) {
+            bands = new ArrayList<>();
+            for (List<LimitLine> lines : List.of(site.build.limits(), site.build.sheet().limits())) {
+                Map<String, List<LimitLine>> byQuantity = new HashMap<>();
+                for (LimitLine line : lines) {
+                    if (line.least().isPresent() && line.most().isPresent() && line.times().isEmpty() && line.where().isEmpty()
+                            && !line.asides().containsKey("speed")) {
+                        byQuantity.computeIfAbsent(line.quantity(), q -> new ArrayList<>()).add(line);
+                    }
+                }
+                bands.add(byQuantity);
+            }
+        }
+        return bands;
     }
 
     /** A reading over its nominal size, by which a slip of a digit or a unit shows. */
@@ -163,18 +194,21 @@ final class OfReadings {
         }
         double mean = Sets.mean(readings);
         double spread = Sets.spread(readings);
-        if (mean != 0) {
+        if (mean != 0 && wanted.test("reading spread")) {
             double share = Math.abs(spread / mean);
             out.add(value("reading spread", first.of(), Place.ENGINE, share, PERCENT, 2, false, "(" + show(Sets.greatest(readings), first) + " - "
                     + show(Sets.least(readings), first) + ") / mean " + show(mean, first) + " = " + Figures.text(share, PERCENT, 2), where));
         }
         double step = Math.max(resolution(first), Math.pow(10, -first.figures()) * first.unit().factor());
         boolean alike = spread < step / 2;
-        if (own > 0) {
+        if (own > 0 && wanted.test("same readings chance")) {
             double chance = alike ? Chance.allAgree(readings.length, own, step) : 1;
             out.add(value("same readings chance", first.of(), Place.ENGINE, chance, PERCENT, 1, false, alike ? readings.length
                     + " readings agree to the last step, each with a scatter of its own = " + Figures.text(chance, PERCENT, 1)
                     : "the readings differ, as readings do = 100.0 %", where));
+        }
+        if (!wanted.test("round digits chance")) {
+            return;
         }
         double chance = Chance.atLeast(round, digits, ROUND_DIGIT);
         out.add(value("round digits chance", first.of(), Place.ENGINE, chance, PERCENT, 1, false, round + " of " + digits

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import leadlamp.facts.Value;
 import leadlamp.record.Place;
 import leadlamp.words.Quantity;
 
@@ -41,9 +40,9 @@ final class Placing {
             if (take.isOptional() || take.quantity().isEmpty()) {
                 continue;
             }
-            for (Value value : site.store.of(take.quantity())) {
-                if (!Store.untold(value.at()) && !value.at().equals(Place.ENGINE) && !value.of().contains(" as ")) {
-                    named(places, value.at());
+            for (String at : site.store.places(take.quantity())) {
+                if (!Store.untold(at) && !at.equals(Place.ENGINE)) {
+                    named(places, at);
                 }
             }
         }
@@ -57,7 +56,7 @@ final class Placing {
     /** A place that the record names and the sheet does not give. */
     private void named(Set<String> places, String at) {
         String shorter = shortened(at, quantity.group());
-        if (shorter.isEmpty()) {
+        if (shorter.isEmpty() || places.contains(shorter)) {
             return;
         }
         for (String place : places) {
@@ -72,9 +71,9 @@ final class Placing {
     private void untold(Set<String> places) {
         for (Take take : entry.takes()) {
             if (!take.quantity().isEmpty() && !take.isOptional()) {
-                for (Value value : site.store.of(take.quantity())) {
-                    if (Store.untold(value.at()) && !value.of().contains(" as ")) {
-                        places.add(value.at());
+                for (String at : site.store.places(take.quantity())) {
+                    if (Store.untold(at)) {
+                        places.add(at);
                     }
                 }
             }

@@ -259,6 +259,22 @@ final class Shapes {
         return others;
     }
 
+    /** The mean of each place of the group, where a place has several readings. */
+    static double[] means(In v, String name, String group) {
+        double[] figures = v.all(name);
+        List<String> places = v.placesOf(name);
+        Map<String, List<Double>> byPlace = new LinkedHashMap<>();
+        for (int i = 0; i < figures.length; i++) {
+            byPlace.computeIfAbsent(Placing.shortened(places.get(i), group), p -> new ArrayList<>()).add(figures[i]);
+        }
+        double[] means = new double[byPlace.size()];
+        int next = 0;
+        for (List<Double> one : byPlace.values()) {
+            means[next++] = one.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        }
+        return means;
+    }
+
     /** The greatest runout of a main against one beside it. */
     static double worstNeighbour(In v) {
         double[] runouts = v.all("main journal runout");

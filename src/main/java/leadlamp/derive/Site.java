@@ -27,8 +27,8 @@ final class Site {
     final Vocabulary words;
     final Store store;
     final Map<String, Double> alike;
-    private final Map<String, List<Statement>> said = new HashMap<>();
-    private final Map<String, List<Statement>> onSheet = new HashMap<>();
+    private final Map<String, Subject> said = new HashMap<>();
+    private final Map<String, Subject> onSheet = new HashMap<>();
     private Optional<LocalDate> today;
 
     Site(Build build, Vocabulary words, Readings readings) {
@@ -39,32 +39,61 @@ final class Site {
         readings.values().forEach(store::add);
         for (Statement s : build.statements()) {
             if (s.form() == Statement.Form.STATED) {
-                said.computeIfAbsent(s.of(), of -> new ArrayList<>()).add(s);
+                put(said, s);
             }
         }
         for (Statement s : build.sheet().statements()) {
-            onSheet.computeIfAbsent(s.of(), of -> new ArrayList<>()).add(s);
+            put(onSheet, s);
         }
+    }
+
+    /** Statements of one subject, and the same by their property. */
+    private static final class Subject {
+        private final List<Statement> all = new ArrayList<>();
+        private final Map<String, List<Statement>> byWhat = new HashMap<>();
+    }
+
+    private static void put(Map<String, Subject> subjects, Statement s) {
+        Subject subject = subjects.get(s.of());
+        if (subject == null) {
+            subject = new Subject();
+            subjects.put(s.of(), subject);
+        }
+        subject.all.add(s);
+        List<Statement> same = subject.byWhat.get(s.what());
+        if (same == null) {
+            same = new ArrayList<>(2);
+            subject.byWhat.put(s.what(), same);
+        }
+        same.add(s);
+    }
+
+    private static List<Statement> of(Map<String, Subject> subjects, String of, String what) {
+        Subject subject = subjects.get(of);
+        List<Statement> same = subject == null ? null : subject.byWhat.get(what);
+        return same == null ? List.of() : same;
     }
 
     /** All that the record says in words of a subject. */
     List<Statement> said(String of) {
-        return said.getOrDefault(of, List.of());
+        Subject subject = said.get(of);
+        return subject == null ? List.of() : subject.all;
     }
 
     /** All lines of the sheet on a subject or section. */
     List<Statement> sheetLines(String of) {
-        return onSheet.getOrDefault(of, List.of());
+        Subject subject = onSheet.get(of);
+        return subject == null ? List.of() : subject.all;
     }
 
     /** What the record says at a place, or at a shorter one that holds there too; of two the later. */
     Optional<Statement> word(String of, String at, String what) {
-        return holding(said(of), at, what);
+        return holding(of(said, of, what), at);
     }
 
     /** The sheet's line for a place. */
     Optional<Statement> sheet(String of, String at, String what) {
-        return holding(sheetLines(of), at, what);
+        return holding(of(onSheet, of, what), at);
     }
 
     /** What the record says, else the sheet. */
@@ -109,11 +138,10 @@ final class Site {
         return store.covers(one, other) || store.covers(other, one);
     }
 
-    private Optional<Statement> holding(List<Statement> statements, String at, String what) {
+    private Optional<Statement> holding(List<Statement> statements, String at) {
         Statement best = null;
         for (Statement s : statements) {
-            if (s.what().equals(what) && store.covers(s.at(), at)
-                    && (best == null || store.covers(best.at(), s.at()))) {
+            if (store.covers(s.at(), at) && (best == null || store.covers(best.at(), s.at()))) {
                 best = s;
             }
         }

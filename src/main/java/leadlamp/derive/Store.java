@@ -2,15 +2,17 @@ package leadlamp.derive;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import leadlamp.facts.Value;
 import leadlamp.record.Place;
 
 /** The values known so far, found again by quantity and place. */
 final class Store {
-    private final Map<String, List<Value>> byName = new HashMap<>();
+    private final Map<String, Known> byName = new HashMap<>();
     private final Map<String, String> banks;
     private final Map<String, String> whole = new HashMap<>();
 
@@ -25,6 +27,10 @@ final class Store {
 
     /** Whether what is said at the shorter place holds at the longer one; a cylinder belongs to its bank. */
     boolean covers(String shorter, String longer) {
+        // Every word of the shorter place stands in the longer one too.
+        if (shorter.length() > longer.length() && !shorter.equals(Place.ENGINE) && banks.isEmpty()) {
+            return false;
+        }
         return Place.covers(shorter, longer) || !banks.isEmpty() && Place.covers(shorter, withBank(longer));
     }
 
@@ -39,15 +45,43 @@ final class Store {
     }
 
     void add(Value value) {
-        byName.computeIfAbsent(value.of(), q -> new ArrayList<>()).add(value);
+        put(value.of(), value);
         if (!value.kind().equals(value.of())) {
-            byName.computeIfAbsent(value.kind(), q -> new ArrayList<>()).add(value);
+            put(value.kind(), value);
         }
+    }
+
+    private void put(String name, Value value) {
+        Known known = byName.get(name);
+        if (known == null) {
+            known = new Known();
+            byName.put(name, known);
+        }
+        known.all.add(value);
+        List<Value> here = known.byPlace.get(value.at());
+        if (here == null) {
+            here = new ArrayList<>(2);
+            known.byPlace.put(value.at(), here);
+        }
+        here.add(value);
+    }
+
+    /** Values of one name, and the same by their places. */
+    private static final class Known {
+        private final List<Value> all = new ArrayList<>();
+        private final Map<String, List<Value>> byPlace = new LinkedHashMap<>();
     }
 
     /** Values of this quantity, or of this kind, in the order in which they came. */
     List<Value> of(String quantity) {
-        return byName.getOrDefault(quantity, List.of());
+        Known known = byName.get(quantity);
+        return known == null ? List.of() : known.all;
+    }
+
+    /** The places at which values of this quantity, or of this kind, stand. */
+    Set<String> places(String quantity) {
+        Known known = byName.get(quantity);
+        return known == null ? Set.of() : known.byPlace.keySet();
     }
 
     boolean has(String quantity) {
@@ -59,30 +93,43 @@ final class Store {
      * knows himself goes before what he was told, and of two readings of one place the later stands.
      */
     Optional<Value> at(String quantity, String place) {
-        Value best = null;
-        for (Value value : of(quantity)) {
-            if (covers(value.at(), place) && (best == null || !better(best, value))) {
-                best = value;
+        Known known = byName.get(quantity);
+        if (known == null) {
+            return Optional.empty();
+        }
+        List<Value> here = known.byPlace.get(place);
+        if (here != null) {
+            return Optional.of(best(here));
+        }
+        String longest = null;
+        for (String at : known.byPlace.keySet()) {
+            if (covers(at, place) && (longest == null || covers(longest, at))) {
+                longest = at;
             }
         }
-        return Optional.ofNullable(best);
+        return longest == null ? Optional.empty() : Optional.of(best(known.byPlace.get(longest)));
     }
 
-    private boolean better(Value best, Value other) {
-        if (!best.at().equals(other.at())) {
-            return covers(other.at(), best.at());
+    private static Value best(List<Value> here) {
+        Value best = here.get(0);
+        for (int i = 1; i < here.size(); i++) {
+            Value other = here.get(i);
+            if (other.told().isEmpty() || !best.told().isEmpty()) {
+                best = other;
+            }
         }
-        return best.told().isEmpty() && !other.told().isEmpty();
+        return best;
     }
 
     /** Values at places that belong to this one, the place itself left out; of what was not told which, none. */
     List<Value> within(String quantity, String place) {
+        Known known = byName.get(quantity);
         List<Value> within = new ArrayList<>();
-        for (Value value : of(quantity)) {
-            if (!value.at().equals(place) && covers(place, value.at()) && !untold(value.at())) {
-                within.removeIf(v -> v.at().equals(value.at()) && (value.told().isEmpty() || !v.told().isEmpty()));
-                if (within.stream().noneMatch(v -> v.at().equals(value.at()))) {
-                    within.add(value);
+        if (known != null) {
+            for (Map.Entry<String, List<Value>> there : known.byPlace.entrySet()) {
+                String at = there.getKey();
+                if (!at.equals(place) && covers(place, at) && !untold(at)) {
+                    within.add(best(there.getValue()));
                 }
             }
         }

@@ -232,6 +232,21 @@ abstract class Take {
         };
     }
 
+    /** Anything else, and what is said to be lacking where it is not there. */
+    static Take by(String name, String lacks, Finder finder) {
+        return new Take(name) {
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                return finder.find(site, place).map(v -> Slot.of(name(), v));
+            }
+
+            @Override
+            String lacks() {
+                return lacks;
+            }
+        };
+    }
+
     /** Finds a value for a place. */
     interface Finder {
         Optional<Value> find(Site site, String place);

@@ -276,7 +276,8 @@ final class Wording {
     String want(Want want, List<String> details) {
         return switch (want.how()) {
             case FINER -> "Measure again with a finer gauge: " + want.word();
-            case SHEET -> "Fill in on the engine sheet: " + want.word();
+            case SHEET -> "Fill in on the engine sheet" + (want.word().startsWith(EACH) ? " what settles "
+                    : ": ") + want.word();
             case LOOK -> look(want.word(), details);
             case RECORD -> record(want.word());
         };
