@@ -265,7 +265,12 @@ final class Needs {
     }
 
     private static boolean stands(Fact fact, String place) {
-        return Untold.is(fact.at()) ? fact.at().equals(place) : Place.related(fact.at(), place);
+        return standsAt(fact.at(), place);
+    }
+
+    /** Whether what is said at one place stands at the other: the same, a shorter or a longer one; of an untold place only itself. */
+    static boolean standsAt(String at, String place) {
+        return Untold.is(at) ? at.equals(place) : Place.related(at, place);
     }
 
     /** Why the need is not met there; null where it is. */
@@ -285,7 +290,7 @@ final class Needs {
     private Lack reading(Need need, String place, Sides sides, Sides all, Met met) {
         List<Value> own = new ArrayList<>();
         boolean told = false;
-        for (Fact fact : recorded.of(need.word())) {
+        for (Fact fact : recorded.near(need.word(), place)) {
             if (fact instanceof Value value && stands(value, place)) {
                 if (value.told().isEmpty()) {
                     own.add(value);
@@ -307,7 +312,7 @@ final class Needs {
 
     /** Whether what was told is outside: the rule finds it, or something excuses it. */
     private boolean foundTold(Need need, String place, Sides sides) {
-        for (Verdict verdict : recorded.verdicts(need.word())) {
+        for (Verdict verdict : recorded.verdictsNear(need.word(), place)) {
             if (stands(verdict, place) && (sides.least() && verdict.isBelow() || sides.most() && verdict.isAbove())) {
                 return true;
             }
@@ -318,7 +323,7 @@ final class Needs {
     private Lack verdict(Need need, String place, List<Value> own, Sides sides, Sides all, Met met) {
         List<Verdict> there = new ArrayList<>();
         List<Verdict> near = new ArrayList<>();
-        for (Verdict verdict : recorded.verdicts(need.word())) {
+        for (Verdict verdict : recorded.verdictsNear(need.word(), place)) {
             if (verdict.value().told().isEmpty() && stands(verdict, place)) {
                 near.add(verdict);
                 if (verdict.at().equals(place)) {
@@ -426,7 +431,7 @@ final class Needs {
         if (near(recorded.leftOut(word), place)) {
             return Gap.Why.NOT_READABLE;
         }
-        for (Fact fact : recorded.of(word + FIGURE)) {
+        for (Fact fact : recorded.near(word + FIGURE, place)) {
             if (fact instanceof Stated figure && stands(figure, place)) {
                 return switch (figure.says()) {
                     case "good" -> figure.told().isEmpty() ? Gap.Why.FIGURE_NOT_KEPT : Gap.Why.ONLY_TOLD;
@@ -436,7 +441,7 @@ final class Needs {
             }
         }
         if (word.equals("joint torque")) {
-            for (Fact fact : recorded.of("joint torque said")) {
+            for (Fact fact : recorded.near("joint torque said", place)) {
                 if (fact instanceof Stated torque && stands(torque, place)) {
                     return torque.says().equals("not yet") ? Gap.Why.NOT_RECORDED
                             : torque.says().equals("as found") ? Gap.Why.AS_FOUND_ONLY : Gap.Why.UNKNOWN;
@@ -447,7 +452,7 @@ final class Needs {
             return Gap.Why.WHICH_ONE_NOT_TOLD;
         }
         if (need.what().isEmpty()) {
-            for (Fact fact : recorded.of(word + FactsOf.AS_FOUND)) {
+            for (Fact fact : recorded.near(word + FactsOf.AS_FOUND, place)) {
                 if (stands(fact, place)) {
                     return Gap.Why.AS_FOUND_ONLY;
                 }
@@ -540,7 +545,7 @@ final class Needs {
         boolean told = false;
         boolean unknown = false;
         boolean there = false;
-        for (Fact fact : recorded.of(need.word())) {
+        for (Fact fact : recorded.near(need.word(), place)) {
             if (fact instanceof Stated said && stands(said, place)) {
                 if (!said.told().isEmpty()) {
                     told = true;
@@ -566,7 +571,7 @@ final class Needs {
     }
 
     private boolean stands(String word, String place) {
-        for (Fact fact : recorded.of(word)) {
+        for (Fact fact : recorded.near(word, place)) {
             if (stands(fact, place)) {
                 return true;
             }
@@ -634,7 +639,7 @@ final class Needs {
     private Lack sign(Need need, String place, Met met) {
         boolean told = false;
         boolean looked = false;
-        for (Fact fact : recorded.of(need.word())) {
+        for (Fact fact : recorded.near(need.word(), place)) {
             if (!stands(fact, place)) {
                 continue;
             }
@@ -685,7 +690,7 @@ final class Needs {
     // --- the sheet
 
     private Lack sheet(Need need, String place, Met met) {
-        for (Fact fact : recorded.of(need.word())) {
+        for (Fact fact : recorded.near(need.word(), place)) {
             if (stands(fact, place)) {
                 met.ground(fact);
                 return null;

@@ -18,6 +18,8 @@ import leadlamp.record.Statement;
 final class Recorded {
     private final Map<String, List<Fact>> byWord = new HashMap<>();
     private final Map<String, List<Verdict>> verdicts = new HashMap<>();
+    private final Map<String, Map<String, List<Fact>>> nearFacts = new HashMap<>();
+    private final Map<String, Map<String, List<Verdict>>> nearVerdicts = new HashMap<>();
     private final Map<String, List<String>> leftOut = new HashMap<>();
 
     Recorded(List<? extends Fact> facts, List<Statement.Key> unreadable) {
@@ -97,6 +99,44 @@ final class Recorded {
     /** Verdicts on the quantity, or on all of its kind. */
     List<Verdict> verdicts(String quantity) {
         return verdicts.getOrDefault(quantity, List.of());
+    }
+
+    /** Facts that the word names and that stand at the place, or at one that belongs to it or holds there. */
+    List<Fact> near(String word, String place) {
+        List<Fact> all = of(word);
+        return all.size() < 2 ? all : near(nearFacts, all, word, place);
+    }
+
+    /** Verdicts on the quantity there. */
+    List<Verdict> verdictsNear(String quantity, String place) {
+        List<Verdict> all = verdicts(quantity);
+        return all.size() < 2 ? all : near(nearVerdicts, all, quantity, place);
+    }
+
+    /** One question is asked at each of hundreds of places, and a need is looked up for each: the pairs are worked out once. */
+    private static <F extends Fact> List<F> near(Map<String, Map<String, List<F>>> known, List<F> all, String word, String place) {
+        Map<String, List<F>> byPlace = known.get(word);
+        if (byPlace == null) {
+            byPlace = new HashMap<>();
+            known.put(word, byPlace);
+        }
+        List<F> near = byPlace.get(place);
+        if (near == null) {
+            near = new ArrayList<>(4);
+            String last = "";
+            boolean stands = false;
+            for (F fact : all) {
+                if (!fact.at().equals(last)) {
+                    last = fact.at();
+                    stands = Needs.standsAt(last, place);
+                }
+                if (stands) {
+                    near.add(fact);
+                }
+            }
+            byPlace.put(place, near);
+        }
+        return near;
     }
 
     /** Places at which something of this name stands in the record and could not be read. */

@@ -70,9 +70,13 @@ final class RulebaseModels {
         for (RulebaseRule rule : rules) {
             model.addRule(models.rule(rule));
         }
-        KieBaseConfiguration usual = RuleBaseFactory.newKnowledgeBaseConfiguration();
-        return new KieBaseBuilder(usual)
-                .createKieBase(new KiePackagesBuilder(usual, new FactsNeverChange(), List.of(model)).build());
+        return new KieBaseBuilder(Usual.SETTINGS)
+                .createKieBase(new KiePackagesBuilder(Usual.SETTINGS, new FactsNeverChange(), List.of(model)).build());
+    }
+
+    /** Drools' own settings, put together once. */
+    private static final class Usual {
+        private static final KieBaseConfiguration SETTINGS = RuleBaseFactory.newKnowledgeBaseConfiguration();
     }
 
     private Rule rule(RulebaseRule rule) {

@@ -2,6 +2,9 @@ package leadlamp.calc;
 
 /** Cylinder bores: shape, wear, what is left of the wall. */
 public final class Bores {
+    /** From here on a bore or journal is of another size and not worn: less than half of the smallest common step, m; common practice, no source. */
+    public static final double ANOTHER_SIZE = 0.1e-3;
+
     private Bores() {
     }
 

@@ -2,6 +2,9 @@ package leadlamp.calc;
 
 /** Crank, rod and piston: where the piston is, how it is pulled, what it pulls on. */
 public final class CrankTrain {
+    /** A rise of the crankshaft that gears, chains and pistons feel, m; common practice, no source. */
+    public static final double RISE_WORTH_FOLLOWING = 0.05e-3;
+
     private CrankTrain() {
     }
 

@@ -37,6 +37,14 @@ public record Material(String name, double expansion, double expansionDoubt, dou
             // Forged alloys with little and with much silicon lie this far apart.
             case "forged piston alloy" -> Optional.of(
                     new Material(word, 20.85e-6, 1.45e-6, 75e9, 2750, 0.33, "from memory: ASM Handbook, volume 2"));
+            case "cast piston, middle silicon" -> Optional.of(
+                    new Material(word, 20.5e-6, 0.5e-6, 80e9, 2700, 0.33, "from memory: piston makers' handbooks, eutectic alloy"));
+            case "cast piston, high silicon" -> Optional.of(
+                    new Material(word, 18.5e-6, 0.5e-6, 84e9, 2680, 0.33, "from memory: piston makers' handbooks, hypereutectic alloy"));
+            case "forged piston, low silicon" -> Optional.of(
+                    new Material(word, 22.3e-6, 0.3e-6, 74e9, 2760, 0.33, "from memory: ASM Handbook, volume 2, alloy 2618"));
+            case "forged piston, middle silicon" -> Optional.of(
+                    new Material(word, 19.4e-6, 0.3e-6, 79e9, 2680, 0.33, "from memory: ASM Handbook, volume 2, alloy 4032"));
             default -> Optional.empty();
         };
     }

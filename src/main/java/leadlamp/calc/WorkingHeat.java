@@ -11,6 +11,8 @@ public final class WorkingHeat {
     public static final double RING_RISE = 200;
     /** Rise of a first ring in a boosted engine, K. */
     public static final double BOOSTED_RING_RISE = 280;
+    /** Rise of a piston's skirt, K. */
+    public static final double SKIRT_RISE = 120;
     /** Rise of a cylinder's wall at the top of ring travel, K. */
     public static final double TOP_WALL_RISE = 110;
     /** Rise of a head round its seats and guides, K. */

@@ -67,6 +67,8 @@ public final class Main {
                 return AuditCommand.run(rest, say);
             case "next":
                 return next(rest, say);
+            case "begin":
+                return BeginCommand.run(rest, say);
             case "why":
                 return WhyCommand.run(rest, say);
             case "schema":

@@ -48,7 +48,7 @@ final class Ages {
                     .in(PartsAged.YEARS).figures(1);
             case "timing belt shelf years" -> value(name).from(ofNewBelt()).by(v -> v.get(SHELF))
                     .sum((v, r) -> v.aside(SHELF, "to") + " less " + v.aside(SHELF, "from")).in(PartsAged.YEARS).figures(1);
-            case "belt interval" -> value(name).from(interval()).at(Ages::drivesAndCompanions).by(v -> v.get(INTERVAL))
+            case "belt interval" -> value(name).from(interval()).by(v -> v.get(INTERVAL))
                     .sum("the sheet has the belt changed after {sheet drive change after}").in(PartsAged.YEARS).figures(0);
             default -> null;
         };
@@ -111,22 +111,13 @@ final class Ages {
         return PartsAged.word(site, BELT, drive, "state").map(s -> s.says().equals("new") || s.says().equals("ready")).orElse(false);
     }
 
-    /** The belts and all that is changed with them, so that a companion's age can be held against its belt's interval. */
-    private static List<String> drivesAndCompanions(Site site) {
-        Set<String> places = new LinkedHashSet<>(site.places("each belt drive").orElse(List.of()));
-        places.addAll(site.places("each belt companion").orElse(List.of()));
-        return new ArrayList<>(places);
-    }
-
+    /** Of the belt that a companion stands behind, so that the companion's age can be held against it. */
     private static Take interval() {
-        return Take.by(INTERVAL, INTERVAL, (site, place) -> {
-            boolean drive = site.places("each belt drive").orElse(List.of()).contains(place);
-            Optional<String> of = drive ? Optional.of(place) : PartsAged.driveOf(site, place);
-            return of.flatMap(d -> DriveLines.line(site, d, "change after years"))
-                    .filter(s -> PartsAged.number(s.says()) > 0)
-                    .map(s -> Site.exact(INTERVAL, place, PartsAged.number(s.says()) * PartsAged.YEARS.factor(), PartsAged.YEARS, 0,
-                            List.of(s.where())));
-        });
+        return Take.by(INTERVAL, INTERVAL, (site, place) -> PartsAged.driveOf(site, place)
+                .flatMap(drive -> DriveLines.line(site, drive, "change after years"))
+                .filter(s -> PartsAged.number(s.says()) > 0)
+                .map(s -> Site.exact(INTERVAL, place, PartsAged.number(s.says()) * PartsAged.YEARS.factor(), PartsAged.YEARS, 0,
+                        List.of(s.where()))));
     }
 
     /** Time from a date of the record to its latest day; a date that is not sharp gives two ends. */

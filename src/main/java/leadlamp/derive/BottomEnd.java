@@ -56,9 +56,12 @@ final class BottomEnd {
             case "cylinder oversize" -> value(name).from(mean("cylinder bore"), sheet("standard", "bore"))
                     .by(v -> Bores.oversize(v.get("cylinder bore"), v.get("sheet standard bore")))
                     .sum("mean bore {cylinder bore} - standard {sheet standard bore}");
-            case "cylinder wall left" -> value(name).from(least("cylinder wall"), greatest("cylinder bore"), sheet("standard", "bore"))
-                    .by(v -> Bores.wallLeft(v.get("cylinder wall"), v.get("sheet standard bore"), v.get("cylinder bore")))
-                    .sum("wall {cylinder wall} - half of (bore {cylinder bore} - standard {sheet standard bore})").finer();
+            case "cylinder bore over last size" -> value(name).from(mean("cylinder bore"), sheet("standard", "bore"), CrankSizes.lastOversize())
+                    .by(v -> Bores.oversize(v.get("cylinder bore"), v.get("sheet standard bore")) - v.get("sheet standard oversizes"))
+                    .sum("mean bore {cylinder bore} - standard {sheet standard bore} - last oversize {sheet standard oversizes}");
+            case "cylinder wall left" -> value(name).from(CrankSizes.wall(), CrankSizes.boredSince())
+                    .by(v -> v.get("cylinder wall") - v.get("bored since") / 2)
+                    .sum("wall {cylinder wall} - half of {bored since} bored since").finer();
             case "cylinder top wear" -> value(name).from(boresAt("top"), boresAt("unworn"))
                     .by(v -> Sets.greatest(v.all("cylinder bore top")) - Sets.mean(v.all("cylinder bore unworn")))
                     .sum((v, r) -> "top " + v.show(Sets.greatest(v.all("cylinder bore top")), "cylinder bore top") + " - unworn "
@@ -84,6 +87,12 @@ final class BottomEnd {
                             v.get("rise of the skirt"), v.get("cylinder bore"), v.get("expansion of cylinder"), v.get("rise of the wall")))
                     .sum("{piston clearance} - {piston skirt diameter} x {expansion of piston} x {rise of the skirt} + {cylinder bore} x "
                             + "{expansion of cylinder} x {rise of the wall} (plain expansion: a skirt with struts closes less)");
+            case "piston hot room over sheet" -> value(name).from(reading("piston clearance"), reading("piston skirt diameter"),
+                    PistonAlloys.fitted(), PistonAlloys.ofSheet(), limit("piston clearance", true))
+                    .by(v -> v.get("piston clearance") - v.get("sheet limits piston clearance least") - v.get("piston skirt diameter")
+                            * WorkingHeat.SKIRT_RISE * (v.get("expansion of piston") - v.get("expansion of the sheet's piston")))
+                    .sum("{piston clearance} - sheet's least {sheet limits piston clearance least} - {piston skirt diameter} x "
+                            + PistonAlloys.RISE + " x ({expansion of piston} - {expansion of the sheet's piston}) (assumed heat)").finer();
             case "piston mass spread" -> value(name).from(every("piston mass"), every("gudgeon pin mass").optional())
                     .by(v -> Sets.spread(Shapes.together(v, "piston mass", "gudgeon pin mass")))
                     .sum((v, r) -> "heaviest " + v.show(Sets.greatest(Shapes.together(v, "piston mass", "gudgeon pin mass")), "piston mass")
@@ -132,11 +141,9 @@ final class BottomEnd {
                             v.get("rise of the ring"), v.get("expansion of cylinder"), v.get("rise of the wall")))
                     .sum("{piston ring end gap} - pi x {cylinder bore} x ({expansion of ring} x {rise of the ring} - {expansion of cylinder} x "
                             + "{rise of the wall}) (assumed heat)");
-            case "piston ring gap at smallest bore" -> value(name).from(reading("piston ring end gap"), Shapes.boresOfRing())
-                    .by(v -> Rings.gapAt(v.get("piston ring end gap"), Sets.greatest(v.all("cylinder bore")), Sets.least(v.all("cylinder bore"))))
-                    .sum((v, r) -> v.show("piston ring end gap") + " - pi x (greatest bore "
-                            + v.show(Sets.greatest(v.all("cylinder bore")), "cylinder bore") + " - smallest bore "
-                            + v.show(Sets.least(v.all("cylinder bore")), "cylinder bore") + ")");
+            case "piston ring end gap corrected" -> value(name).from(reading("piston ring end gap"), RingSizes.boreAtTheGap(), RingSizes.smallestBore())
+                    .by(v -> Rings.gapAt(v.get("piston ring end gap"), v.get("bore at the gap"), v.get("smallest bore")))
+                    .sum("{piston ring end gap} - pi x (bore where it was gauged {bore at the gap} - smallest bore {smallest bore})");
             case "piston ring excess gap" -> value(name).from(reading("piston ring end gap"), mean("cylinder bore"),
                     sheet("standard", "bore"), RingSizes.newGap())
                     .by(v -> Rings.excessGap(v.get("piston ring end gap"), v.get("sheet limits piston ring end gap"),
@@ -146,6 +153,9 @@ final class BottomEnd {
             case "piston ring side clearance from sizes" -> value(name).from(greatest("piston groove width"), least("piston ring width"))
                     .by(v -> Fits.gapOverParts(v.get("piston groove width"), v.get("piston ring width")))
                     .sum("groove {piston groove width} - ring {piston ring width}");
+            case "piston ring room behind" -> value(name).from(least("piston groove depth"), greatest("piston ring radial thickness"))
+                    .by(v -> Rings.grooveDepthBehind(v.get("piston groove depth"), v.get("piston ring radial thickness")))
+                    .sum("groove {piston groove depth} - ring {piston ring radial thickness}");
             case "piston ring gap separation" -> value(name).from(all("piston ring gap angle", 2))
                     .by(v -> Rings.gapSeparation(RingSizes.fromTheTop(v.all("piston ring gap angle"), v.placesOf("piston ring gap angle"))))
                     .sum((v, r) -> "least angle between the gaps at " + Shapes.list(v, "piston ring gap angle"));
@@ -161,6 +171,11 @@ final class BottomEnd {
             case "main bearing clearance over journal" -> overJournal(name, "main bearing clearance", "main journal diameter");
             case "big-end bearing clearance over journal" -> overJournal(name, "big-end bearing clearance", "crankpin diameter");
             case "plain bearing clearance over journal" -> overJournal(name, "plain bearing clearance", "journal diameter");
+            case "plain bearing strip spread" -> value(name).from(CrankSizes.strip()).by(v -> v.get("width of the strip"))
+                    .sum((v, r) -> "the strip tells from " + v.aside("width of the strip", "least") + " to " + v.aside("width of the strip", "most"));
+            case "shell size mismatch" -> value(name).from(CrankSizes.shellMark(), reading("journal undersize"))
+                    .by(v -> v.get("shell size mark") - v.get("journal undersize"))
+                    .sum("marked {shell size mark} - journal {journal undersize}");
             case "main bearing clearance spread" -> spread(name, "main bearing clearance", "widest", "tightest");
             case "main housing ovality" -> ovality(name, "main housing bore");
             case "big-end housing ovality" -> ovality(name, "big-end housing bore");
@@ -191,11 +206,11 @@ final class BottomEnd {
             case "crankpin case left" -> caseLeft(name, "crankpin undersize");
             case "journal case left" -> caseLeft(name, "journal undersize");
             case "main journal size difference" -> offTheRest(name, "main journal diameter", "each main bearing");
-            case "shell edge room" -> value(name).from(reading("journal width"), greatest("journal fillet radius"), reading("shell width"),
-                    reading("shell chamfer"))
-                    .by(v -> Bearings.edgeRoom(v.get("journal width"), v.get("shell width"), v.get("shell chamfer"),
-                            v.get("journal fillet radius")))
-                    .sum("half of (journal {journal width} - shell {shell width}) + chamfer {shell chamfer} - fillet {journal fillet radius}");
+            case "fillet height over film" -> value(name).from(greatest("journal fillet radius"), CrankSizes.widthAtTheWebs(), reading("shell width"),
+                    reading("shell chamfer"), least("plain bearing clearance"))
+                    .by(v -> Bearings.filletHeight(v.get("journal fillet radius"), CrankSizes.edgeFromWeb(v)) - v.get("plain bearing clearance") / 2)
+                    .sum("height of the fillet {journal fillet radius} at half of ({width at the webs} - shell {shell width}) + chamfer {shell chamfer} "
+                            + "from the web - half of {plain bearing clearance}").finer();
             // crankshaft
             case "crankshaft bow" -> value(name).from(reading("main journal runout")).by(v -> Bearings.bow(v.get("main journal runout")))
                     .sum("half of {main journal runout}").finer();
@@ -235,12 +250,18 @@ final class BottomEnd {
             case "allowed unbalance" -> value(name).from(grade(), reading("rotating assembly mass"), use("rev limit"))
                     .by(v -> Flywheel.allowedUnbalance(v.get("sheet balance grade"), v.get("rotating assembly mass"), v.get("use rev limit")))
                     .sum("grade {sheet balance grade} x {rotating assembly mass} / speed {use rev limit} as an angle a second").figures(0);
-            case "crankshaft centre rise" -> value(name).from(removed("main cap face"))
-                    .by(v -> CrankTrain.centreRiseOnSize(v.get("machining main cap face removed")))
-                    .sum("half of the {machining main cap face removed} off the caps, bored back to size");
-            case "turning torque rise" -> value(name).from(Rises.here(), Rises.others()).at(Rises::steps)
-                    .by(v -> Bearings.turningTorqueRise(v.get("rise here"), v.all("rises of like steps")))
-                    .sum("rise here {rise here} - middle of the rises of like steps");
+            case "crankshaft centre rise" -> value(name).from(CrankSizes.rise()).by(v -> v.get("rise of the crankshaft"))
+                    .sum((v, r) -> v.aside("rise of the crankshaft", "sum")).finer();
+            case "bob weight change" -> value(name).from(mean("piston mass"), sheet("masses", "piston"), sheet("balance", "bob weight"),
+                    CrankSizes.balancedShare(), CrankSizes.pistonsOfOnePin())
+                    .by(v -> v.get("pistons of one crankpin") * v.get("sheet balance share")
+                            * (v.get("piston mass") - v.get("sheet masses piston")) / v.get("sheet balance bob weight"))
+                    .sum("{pistons of one crankpin} x {sheet balance share} x (piston {piston mass} - sheet {sheet masses piston}) / bob weight "
+                            + "{sheet balance bob weight}").figures(1);
+            case "turning torque jump" -> value(name).from(Rises.here(), Rises.others()).at(Rises::places)
+                    .by(v -> Sets.ratio(v.get("rise here"), Sets.median(v.all("rises of its mates"))))
+                    .sum((v, r) -> "rise here " + v.show("rise here") + " / middle of the rises of its mates "
+                            + v.show(Sets.median(v.all("rises of its mates")), "rises of its mates")).figures(1);
             case "rod bolt stress" -> value(name).from(reading("rod bolt stretch"), Fasteners.rodBoltLength(), Materials.boltModulus())
                     .by(v -> Preload.stressFromStretch(v.get("modulus of bolt steel"), v.get("rod bolt stretch"),
                             v.get("rod bolt effective length")))
@@ -254,6 +275,16 @@ final class BottomEnd {
                     .sum("(piston {piston mass} + pin {gudgeon pin mass} + small end {connecting rod small end mass}) x r w2 (1 + r/l) + big end "
                             + "{connecting rod big end mass} x r w2, r half of {sheet standard stroke}, l {sheet standard rod length}, at {use rev limit}")
                     .figures(0);
+            case "rod clamp over cap load" -> value(name).from(CrankSizes.clampOfRod(), reading("rod cap load at rev limit"))
+                    .by(v -> Sets.ratio(v.get("clamp of the rod's bolts"), v.get("rod cap load at rev limit")))
+                    .sum((v, r) -> v.aside("clamp of the rod's bolts", "sum") + " / cap load " + v.show("rod cap load at rev limit")).figures(2);
+            case "connecting rod speed in hand" -> value(name).from(reading("connecting rod rated speed"), use("rev limit"))
+                    .by(v -> v.get("connecting rod rated speed") - v.get("use rev limit"))
+                    .sum("rated {connecting rod rated speed} - rev limit {use rev limit}");
+            case "valve piston clearance difference" -> value(name).from(reading("valve piston clearance"), CrankSizes.roomOfItsMates())
+                    .by(v -> v.get("valve piston clearance") - Sets.median(v.all("room of its mates")))
+                    .sum((v, r) -> v.show("valve piston clearance") + " - middle of its mates "
+                            + v.show(Sets.median(v.all("room of its mates")), "room of its mates"));
             case "rod bolt inertia load share" -> value(name).from(reading("rod bolt stress"), Fasteners.rodBoltArea(),
                     reading("rod cap load at rev limit"), Fasteners.boltsOfRod())
                     .by(v -> v.get("rod cap load at rev limit") / (Preload.load(v.get("rod bolt stress area"), v.get("rod bolt stress"))
@@ -369,20 +400,9 @@ final class BottomEnd {
     }
 
     private static Derived caseLeft(String name, String undersize) {
-        return value(name).from(caseDepth(), reading(undersize))
+        return value(name).from(CrankSizes.caseDepth(), reading(undersize))
                 .by(v -> Bearings.caseLeft(v.get("sheet case depth"), Math.max(0, v.get(undersize))))
                 .sum("case {sheet case depth} - half of {" + undersize + "}");
-    }
-
-    private static Take caseDepth() {
-        return by("sheet case depth", (site, place) -> {
-            for (Statement s : site.build.sheet().statements()) {
-                if (s.what().equals("case depth") || s.what().endsWith(" case depth")) {
-                    return Site.written("sheet case depth", place, s);
-                }
-            }
-            return Optional.empty();
-        });
     }
 
     /** One place's mean against the middle of the means of all others: four readings of one journal are one journal. */

@@ -119,6 +119,9 @@ public final class Derivation {
         } else {
             lacking(new Missing(name, "engine", behind(quantity.get(), new HashSet<>())));
         }
+        if (!site.alike.isEmpty() && name.endsWith(" spread")) {
+            alike(quantity.get());
+        }
         chain.pop();
         states.put(name, State.DONE);
     }
@@ -212,6 +215,28 @@ public final class Derivation {
         }
     }
 
+    /** A spread of which no more is told than what it does not exceed. */
+    private void alike(Quantity spread) {
+        for (Value told : site.alike) {
+            if (!spread.from().contains(told.of()) || told.unit().dimension() != spread.dimension()) {
+                continue;
+            }
+            String at = Placing.shortened(told.at(), spread.group());
+            List<String> places = site.places(spread.group()).orElse(List.of());
+            for (String place : places) {
+                at = site.store.covers(place, told.at()) ? place : at;
+            }
+            if (site.store.at(spread.name(), at).isPresent()) {
+                continue;
+            }
+            Value value = new Value(spread.name(), spread.kind(), at, told.low(), told.high(), told.unit(), told.figures(), "", told.usual(),
+                    told.of() + " " + told.sum() + " = at most " + Figures.text(told.high().get().value(), told.unit(), told.figures()),
+                    told.told(), told.asides(), told.places());
+            derived.add(value);
+            site.store.add(value);
+        }
+    }
+
     /** The quantities of which this one is the kind: what is said of every plain bearing is said of a main by its own name. */
     private List<String> members(Quantity kind) {
         if (membersByKind == null) {
@@ -276,8 +301,8 @@ public final class Derivation {
             return;
         }
         Optional<Value> read = given.isPresent() ? Optional.empty() : readAt(quantity, place);
-        if (wanted.test("fit by sizes") && fit(quantity) && !Store.untold(place)) {
-            derived.add(ofSubject("fit by sizes", quantity.name(), value));
+        if (Warmth.fit(quantity) && !Store.untold(place)) {
+            fit(quantity, place, slots, value);
         }
         if (read.isPresent()) {
             compare(quantity, read.get(), value);
@@ -294,15 +319,21 @@ public final class Derivation {
         site.store.add(worked);
     }
 
-    /** Whether a value is a hole less a shaft. */
-    private static boolean fit(Quantity quantity) {
-        boolean hole = false;
-        boolean shaft = false;
-        for (String from : quantity.from()) {
-            hole |= from.endsWith("bore") || from.endsWith("hole diameter") || from.endsWith("with shells");
-            shaft |= from.endsWith("diameter") && !from.endsWith("hole diameter");
+    /** What every hole less a shaft says beside its own name. */
+    private void fit(Quantity quantity, String place, List<Slot> slots, Value value) {
+        if (wanted.test("fit by sizes")) {
+            derived.add(ofSubject("fit by sizes", quantity.name(), value));
         }
-        return quantity.from().size() == 2 && hole && shaft;
+        if (!wanted.test("warmth shift")) {
+            return;
+        }
+        List<String> lacks = new ArrayList<>();
+        Optional<Working> shift = Warmth.of(site, quantity, place, slots, lacks);
+        if (shift.isPresent()) {
+            derived.add(ofSubject("warmth shift", quantity.name(), shift.get().value()));
+        } else if (!lacks.isEmpty()) {
+            lacking(new Missing("warmth shift", place, List.copyOf(lacks)));
+        }
     }
 
     /** The same value under another name, of the quantity that is its subject. */
@@ -360,7 +391,7 @@ public final class Derivation {
             apart = 0;
             doubt = 0;
         }
-        if (wanted.test("stack difference") && fit(quantity) && read.plain() && worked.plain()) {
+        if (wanted.test("stack difference") && Warmth.fit(quantity) && read.plain() && worked.plain()) {
             Value difference = Differences.of("stack difference", read, worked);
             derived.add(new Value("stack difference", quantity.name(), worked.at(), difference.low(), difference.high(), read.unit(),
                     Math.max(read.figures(), worked.figures()), "", difference.usual(), "read " + Figures.text(read.low().get().value(),

@@ -60,6 +60,9 @@ final class Fasteners {
             case "torque share of range" -> value(name).from(Joints.atTheWrench(), Joints.topOfWrench())
                     .by(v -> Wrenches.shareOfTop(v.get("torque at the wrench"), v.get("gauge range")))
                     .sum("{torque at the wrench} / top of the wrench {gauge range}").figures(0);
+            case "torque over lowest mark" -> value(name).from(Joints.atTheWrench(), Joints.lowestMark())
+                    .by(v -> Sets.ratio(v.get("torque at the wrench"), v.get("lowest mark of the wrench")))
+                    .sum("{torque at the wrench} / lowest mark of the wrench {lowest mark of the wrench}").figures(2);
             case "running torque share" -> value(name).from(greatest("bolt running torque"), reading("joint torque"))
                     .by(v -> Wrenches.share(v.get("bolt running torque"), v.get("joint torque")))
                     .sum("{bolt running torque} / {joint torque}").figures(0);
@@ -299,7 +302,7 @@ final class Fasteners {
     }
 
     /** The joint of the rod whose bolt or big end stands at a place. */
-    private static Optional<String> rodJoint(Site site, String place) {
+    static Optional<String> rodJoint(Site site, String place) {
         String number = place.startsWith("big end ") ? place.substring(8) : place;
         int blank = number.indexOf(' ');
         String rod = blank < 0 ? number : number.substring(0, blank);

@@ -37,6 +37,8 @@ import leadlamp.words.Vocabulary;
  * </ul>
  */
 final class GaugeDoubts {
+    /** How the name of a reading's own part begins. */
+    static final String READING = "reading of ";
     private static final double ROOT_2 = Math.sqrt(2);
     private static final double ROOT_3 = Math.sqrt(3);
     private static final int LONGEST_CHAIN = 4;
@@ -63,7 +65,7 @@ final class GaugeDoubts {
     /** The doubt of a reading that has this size. */
     Doubt of(Quantity quantity, Statement read, double si) {
         String name = read.what().isEmpty() ? quantity.name() : quantity.name() + " " + read.what();
-        String reading = "reading of " + name + (read.at().equals("engine") ? "" : " at " + read.at());
+        String reading = READING + name + (read.at().equals("engine") ? "" : " at " + read.at());
         String named = String.join(" and ", read.gauges());
         SortedMap<String, Double> parts = new TreeMap<>();
         Optional<Amount> own = Optional.ofNullable(read.asides().get("doubt"))

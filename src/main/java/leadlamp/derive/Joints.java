@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import leadlamp.calc.BoltClass;
 import leadlamp.calc.ScrewThread;
 import leadlamp.calc.Threads;
@@ -176,25 +177,31 @@ final class Joints {
 
     /** Top of the range of the wrench that the joint was tightened with. */
     static Take topOfWrench() {
-        return new Take("gauge range") {
-            @Override
-            Optional<Slot> at(Site site, String place) {
-                for (Statement s : site.build.statements()) {
-                    if (s.form() == Statement.Form.READ && s.of().equals("joint torque") && s.at().equals(place)) {
-                        for (String name : s.gauges()) {
-                            Gauge gauge = site.build.gauges().get(name);
-                            Optional<Written> range = gauge == null ? Optional.empty() : gauge.range();
-                            if (range.isPresent() && range.get().unit().dimension() == Dimension.TORQUE
-                                    && !gauge.kinds().contains("torque multiplier")) {
-                                return Optional.of(Slot.of(name(), Site.exact(name(), place, range.get().high(), range.get().unit(),
-                                        range.get().figures(), List.of(gauge.where()))));
-                            }
+        return ofWrench("gauge range", Written::high);
+    }
+
+    /** Low end of that range; none where it is written from nought. */
+    static Take lowestMark() {
+        return ofWrench("lowest mark of the wrench", Written::low);
+    }
+
+    private static Take ofWrench(String name, ToDoubleFunction<Written> end) {
+        return Take.by(name, "gauge range", (site, place) -> {
+            for (Statement s : site.build.statements()) {
+                if (s.form() == Statement.Form.READ && s.of().equals("joint torque") && s.at().equals(place)) {
+                    for (String each : s.gauges()) {
+                        Gauge gauge = site.build.gauges().get(each);
+                        Optional<Written> range = gauge == null ? Optional.empty() : gauge.range();
+                        if (range.isPresent() && range.get().unit().dimension() == Dimension.TORQUE
+                                && !gauge.kinds().contains("torque multiplier") && end.applyAsDouble(range.get()) > 0) {
+                            return Optional.of(Site.exact(name, place, end.applyAsDouble(range.get()), range.get().unit(),
+                                    range.get().figures(), List.of(gauge.where())));
                         }
                     }
                 }
-                return Optional.empty();
             }
-        };
+            return Optional.empty();
+        });
     }
 
     /** What the wrench itself was set to: the joint's torque, or its setting where something stood between. */

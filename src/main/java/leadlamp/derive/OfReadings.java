@@ -183,7 +183,7 @@ final class OfReadings {
             Value v = set.get(i);
             readings[i] = v.low().get().value();
             for (Map.Entry<String, Double> part : v.low().get().doubt().entrySet()) {
-                own = part.getKey().startsWith("reading of ") ? Math.max(own, Math.abs(part.getValue())) : own;
+                own = part.getKey().startsWith(GaugeDoubts.READING) ? Math.max(own, Math.abs(part.getValue())) : own;
             }
             long last = Math.round(Math.abs(v.unit().fromSi(readings[i])) * Math.pow(10, v.figures()));
             digits++;

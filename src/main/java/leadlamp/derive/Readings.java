@@ -46,7 +46,7 @@ public final class Readings {
     private final Vocabulary words;
     private final GaugeDoubts doubts;
     private final List<Value> values = new ArrayList<>();
-    private final Map<String, Double> alike = new TreeMap<>();
+    private final List<Value> alike = new ArrayList<>();
 
     private Readings(Build build, Vocabulary words) {
         this.build = build;
@@ -69,8 +69,8 @@ public final class Readings {
         return values;
     }
 
-    /** Bounds on a spread alone (`alike within 0.01 mm`), by quantity. */
-    Map<String, Double> alike() {
+    /** Bounds on a spread alone (`alike within 0.01 mm`), under the name and at the first place of what was read. */
+    List<Value> alike() {
         return alike;
     }
 
@@ -136,7 +136,7 @@ public final class Readings {
             case LEAST -> add(quantity, s, s.at(), figure(w), Double.POSITIVE_INFINITY, END_MET);
             case MOST -> add(quantity, s, s.at(), Double.NEGATIVE_INFINITY, figure(w), END_MET);
             case MEAN -> add(quantity, s, s.at(), figure(w), figure(w), MEAN);
-            case ALIKE_WITHIN -> alike.merge(s.of(), figure(w), Math::max);
+            case ALIKE_WITHIN -> alike(quantity, s);
             default -> add(quantity, s, s.at(), w.low(), w.high(), "");
         }
     }
@@ -167,8 +167,22 @@ public final class Readings {
                 add(quantity, first, among, figure(w), figure(w), "");
             }
             case MEAN -> add(quantity, first, among, figure(w), figure(w), MEAN);
-            default -> alike.merge(first.of(), figure(w), Math::max);
+            default -> alike(quantity, first);
         }
+    }
+
+    /** Two readings of one gauge lie apart: its calibration is in both, and what each reading adds is there twice. */
+    private void alike(Quantity quantity, Statement s) {
+        Written w = s.value().get();
+        GaugeDoubts.Doubt doubt = doubts.of(quantity, s, figure(w));
+        TreeMap<String, Double> parts = new TreeMap<>();
+        doubt.parts().forEach((source, part) -> {
+            if (source.startsWith(GaugeDoubts.READING)) {
+                parts.put(source, part * Math.sqrt(2));
+            }
+        });
+        alike.add(new Value(quantity.name(), quantity.kind(), s.at(), Optional.empty(), Optional.of(new Estimate(figure(w), w.unit().dimension(),
+                parts)), w.unit(), w.figures(), doubt.gauge(), doubt.usual(), w.text(), s.told().orElse(""), s.asides(), List.of(s.where())));
     }
 
     /** The one figure of a form that has one. */

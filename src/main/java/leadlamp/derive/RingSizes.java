@@ -1,5 +1,6 @@
 package leadlamp.derive;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leadlamp.calc.RingGaps;
@@ -78,6 +79,58 @@ final class RingSizes {
             }
             return gap;
         });
+    }
+
+    /** The bore that a ring's gap was gauged in: at the height that was told, else anywhere between the smallest and the greatest. */
+    static Take boreAtTheGap() {
+        return new Take("bore at the gap") {
+            @Override
+            String quantity() {
+                return "cylinder bore";
+            }
+
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                String height = site.store.at("piston ring end gap", place).map(v -> v.asides().getOrDefault("gauged at", "")).orElse("");
+                List<Value> told = new ArrayList<>();
+                List<Value> all = bores(site, place);
+                for (Value bore : all) {
+                    if (!height.isEmpty() && (" " + bore.at() + " ").contains(" " + height + " ")) {
+                        told.add(bore);
+                    }
+                }
+                if (!told.isEmpty()) {
+                    return Optional.of(new Slot(name(), told, told.size() == 1 ? Slot.Reduce.ONE : Slot.Reduce.MEAN));
+                }
+                return all.size() < 2 ? Optional.empty() : Take.ends("cylinder bore").at(site, cylinder(place))
+                        .map(slot -> new Slot(name(), slot.values(), slot.reduce()));
+            }
+        };
+    }
+
+    /** The smallest bore in the travel of a ring. */
+    static Take smallestBore() {
+        return new Take("smallest bore") {
+            @Override
+            String quantity() {
+                return "cylinder bore";
+            }
+
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                List<Value> all = bores(site, place);
+                return all.size() < 2 ? Optional.empty() : Optional.of(new Slot(name(), all, Slot.Reduce.LEAST));
+            }
+        };
+    }
+
+    private static List<Value> bores(Site site, String ring) {
+        return Shapes.boresOfRing().at(site, ring).map(Slot::values).orElse(List.of());
+    }
+
+    private static String cylinder(String ring) {
+        int blank = ring.indexOf(' ');
+        return blank < 0 ? ring : ring.substring(0, blank);
     }
 
     /** Clock places from the top ring down. */

@@ -48,6 +48,8 @@ final class SaidWords {
         names.put(Choose.CLASS_WANTED, List.of());
         names.put("class against wanted", List.of("same", "thinner", "thicker", "other"));
         names.putAll(Comparisons.names());
+        names.putAll(InQuestion.names());
+        names.putAll(BottomEndWords.names());
         return names;
     }
 
@@ -55,6 +57,9 @@ final class SaidWords {
         SaidWords words = new SaidWords(site, need, said, lacking);
         new Choose(site, need, said, lacking).all();
         Comparisons.all(site, need, said, lacking);
+        Telling tells = new Telling(site, need, said, lacking);
+        BottomEndWords.all(tells);
+        InQuestion.all(tells);
         words.overSheet("rev limit", "rev limit", "output", "rev limit");
         words.overSheet("boost", "boost", "output", "boost");
         words.overSheet("torque", "target torque", "output", "torque");

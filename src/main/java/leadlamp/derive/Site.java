@@ -26,7 +26,7 @@ final class Site {
     final Build build;
     final Vocabulary words;
     final Store store;
-    final Map<String, Double> alike;
+    final List<Value> alike;
     private final Map<String, Subject> said = new HashMap<>();
     private final Map<String, Subject> onSheet = new HashMap<>();
     private Optional<LocalDate> today;

@@ -8,7 +8,6 @@ import leadlamp.facts.Value;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
 import leadlamp.quantity.Units;
-import leadlamp.record.Dates;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
 import leadlamp.words.Quantity;
@@ -198,28 +197,28 @@ abstract class Take {
                 String read = reading.get().values().get(0).asides().getOrDefault("date", "");
                 double off = 0;
                 List<Where> where = new ArrayList<>();
-                for (Statement s : site.said("machining")) {
-                    for (String face : faces) {
-                        if (s.what().equals(face) && later(s.asides().getOrDefault("date", ""), read)) {
-                            for (Statement depth : site.said("machining")) {
-                                if (depth.what().equals(face + " removed") && Removed.near(depth.where(), s.where())
-                                        && depth.value().isPresent()) {
-                                    off += depth.value().get().high();
-                                    where.add(depth.where());
-                                }
-                            }
+                for (String face : faces) {
+                    for (Cut cut : Cut.of(site, face, place)) {
+                        if (!cut.after(read)) {
+                            continue;
+                        }
+                        if (cut.ofUnknownDepth()) {
+                            return Optional.empty();
+                        }
+                        if (cut.depth().isPresent()) {
+                            off += cut.depth().get().value().orElseThrow().high();
+                            where.add(cut.depth().get().where());
                         }
                     }
                 }
                 return Optional.of(Slot.of(name(), Site.exact(name(), place, off, Units.usual(Dimension.LENGTH), 2, where)));
             }
-        };
-    }
 
-    private static boolean later(String cut, String reading) {
-        Optional<Dates> made = Dates.read(cut).filter(d -> d.monthsAgo() < 0);
-        Optional<Dates> read = Dates.read(reading).filter(d -> d.monthsAgo() < 0);
-        return made.isPresent() && read.isPresent() && made.get().first().isAfter(read.get().last());
+            @Override
+            String lacks() {
+                return "machining " + faces[0] + " removed";
+            }
+        };
     }
 
     /** Anything else. */
@@ -538,50 +537,20 @@ abstract class Take {
         Optional<Slot> at(Site site, String place) {
             List<Value> cuts = new ArrayList<>();
             List<Where> said = new ArrayList<>();
-            boolean cutOfUnknownDepth = false;
-            for (Statement s : site.said("machining")) {
-                if (!site.related(s.at(), place)) {
-                    continue;
+            for (Cut cut : Cut.of(site, face, place)) {
+                if (cut.ofUnknownDepth()) {
+                    return Optional.empty();
                 }
-                if (s.what().equals(face)) {
-                    said.add(s.where());
-                    if (!s.says().equals("none") && !takesNothingOff(s.says()) && depth(site, s).isEmpty()) {
-                        cutOfUnknownDepth = true;
-                    }
-                } else if (s.what().equals(face + " removed")) {
-                    Site.written(name(), place, s).ifPresent(cuts::add);
-                }
+                cut.said().ifPresent(s -> said.add(s.where()));
+                cut.depth().flatMap(d -> Site.written(name(), place, d)).ifPresent(cuts::add);
             }
-            if (said.isEmpty() && cuts.isEmpty() || cutOfUnknownDepth) {
+            if (said.isEmpty() && cuts.isEmpty()) {
                 return Optional.empty();
             }
             if (cuts.isEmpty()) {
                 return Optional.of(Slot.of(name(), Site.exact(name(), place, 0, Units.usual(Dimension.LENGTH), 2, said)));
             }
             return Optional.of(new Slot(name(), cuts, Slot.Reduce.SUM));
-        }
-
-        private static boolean takesNothingOff(String by) {
-            return switch (by) {
-                case "clean", "blast", "bath", "crack test", "balance", "chase", "paint", "plate", "polish" -> true;
-                default -> false;
-            };
-        }
-
-        /** The depth of the cut that stands in the same entry. */
-        private Optional<Statement> depth(Site site, Statement cut) {
-            for (Statement s : site.said("machining")) {
-                if (s.what().equals(face + " removed") && site.related(s.at(), cut.at())
-                        && s.where().file().equals(cut.where().file()) && near(s.where(), cut.where())) {
-                    return Optional.of(s);
-                }
-            }
-            return Optional.empty();
-        }
-
-        /** An entry may stand on several lines; no other entry's words come between. */
-        private static boolean near(Where depth, Where cut) {
-            return depth.line() == cut.line() || depth.line() > cut.line() && depth.line() - cut.line() < 12;
         }
     }
 

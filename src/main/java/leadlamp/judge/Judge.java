@@ -1,11 +1,13 @@
 package leadlamp.judge;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import leadlamp.calc.Conformity;
 import leadlamp.derive.Readings;
@@ -17,127 +19,120 @@ import leadlamp.facts.Verdict.Side;
 import leadlamp.facts.Verdict.Standing;
 import leadlamp.quantity.Estimate;
 import leadlamp.record.Build;
-import leadlamp.record.Place;
 import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 
 /**
  * Holds each value against the one limit that applies, side by side.
  *
- * <p>The guard band is the expanded uncertainty, twice the standard one: within or outside is only what lies so with all of its
- * doubt (ISO 14253-1, JCGM 106). A one-sided band of 1.65 would prove at 95 %; the wider one is taken because a builder can redo it
- * with the figures that are printed, value and doubt, and because a doubt that rests on usual figures is itself not sharp. At one limit it
- * proves at 97.7 %.
+ * <p>The guard band is the expanded uncertainty, twice the standard uncertainty: a value is within or outside only when
+ * that is proven (ISO 14253-1; JCGM 106, guarded acceptance and guarded rejection). A builder can redo it with the two figures
+ * that are printed, value and doubt. Between them it is undecided, and the verdict carries the probability of being outside.
  */
 public final class Judge {
-    private static final double TWICE = 2;
-    private static final String TRIAL = " as trial";
+    /** Coverage factor of the guard band, about 95 % (JCGM 100, 6.3.3). */
+    static final double COVERAGE = 2;
+    /** The probability of being outside where what was written leaves it wholly open. */
+    private static final double EVEN = 0.5;
 
+    private final Build build;
+    private final Vocabulary words;
     private final Limits limits;
-    private final List<Verdict> verdicts = new ArrayList<>();
 
-    private Judge(Limits limits) {
+    private Judge(Build build, Vocabulary words, Limits limits) {
+        this.build = build;
+        this.words = words;
         this.limits = limits;
     }
 
-    /** Verdicts of all values that have a limit, and of the shorter places that their groups ask. */
-    public static List<Verdict> judge(List<Value> values, Build build, Vocabulary words, TradeLimits trade) {
-        return judge(values, List.of(), build, words, trade);
+    /**
+     * The verdicts on all values that have a limit, and the worst of longer places at the shorter ones of their group.
+     *
+     * @param values values read and worked out
+     * @param facts  what record and sheet say in words
+     */
+    public static List<Verdict> judge(List<Value> values, Collection<? extends Fact> facts, Build build, Vocabulary words,
+            TradeLimits trade) {
+        Said said = new Said(facts, values, words);
+        Judge judge = new Judge(build, words, new Limits(build, words, trade, said));
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Value value : values) {
+            judge.verdict(value).ifPresent(verdicts::add);
+        }
+        judge.gather(verdicts);
+        return List.copyOf(verdicts);
+    }
+
+    private Optional<Verdict> verdict(Value value) {
+        if (Marks.trial(value.of())) {
+            return Optional.empty();
+        }
+        Verdict verdict = null;
+        for (LimitUsed limit : limits.of(value)) {
+            Verdict one = held(value, limit);
+            verdict = verdict == null ? one : open(verdict, one);
+        }
+        return Optional.ofNullable(verdict).filter(v -> v.least().isPresent() || v.most().isPresent());
+    }
+
+    private static Verdict held(Value value, LimitUsed limit) {
+        return new Verdict(value.of(), value.kind(), value.at(), side(value, limit.least(), true), side(value, limit.most(), false),
+                value, limit);
+    }
+
+    /** How a value stands against one side; absent where the limit has none or the value says nothing of it. */
+    private static Optional<Side> side(Value value, OptionalDouble limit, boolean least) {
+        if (limit.isEmpty()) {
+            return Optional.empty();
+        }
+        double at = limit.getAsDouble();
+        Optional<Estimate> near = least ? value.low() : value.high();
+        Optional<Estimate> far = least ? value.high() : value.low();
+        boolean farOutside = far.isPresent() && standing(far.get(), at, least) == Standing.OUTSIDE;
+        if (near.isEmpty()) {
+            // `under 0.02` says nothing of a least, unless all that it leaves is too little.
+            return farOutside ? Optional.of(side(far.get(), at, least, Standing.OUTSIDE)) : Optional.empty();
+        }
+        Standing standing = standing(near.get(), at, least);
+        String said = value.asides().getOrDefault(Readings.SAID, "");
+        if (standing == Standing.OUTSIDE && !met(value, far, said) && !farOutside) {
+            return Optional.of(untold(near.get()));
+        }
+        if (standing == Standing.WITHIN && said.equals(Readings.MEAN)) {
+            return Optional.of(untold(near.get()));
+        }
+        if (standing == Standing.WITHIN && !value.told().isEmpty()) {
+            standing = Standing.UNDECIDED;
+        }
+        return Optional.of(side(near.get(), at, least, standing));
     }
 
     /**
-     * The same, with the facts whose words a limit may be narrowed by.
-     *
-     * @param facts what record and sheet say in words
+     * Whether the near end was met at this very place. Of a range both ends were, at one single place; of the ends of several places nobody
+     * knows where. `under 0.05` was met only where it says so: it is no more than that, and may be anything below.
      */
-    public static List<Verdict> judge(List<Value> values, List<? extends Fact> facts, Build build, Vocabulary words, TradeLimits trade) {
-        Judge judge = new Judge(new Limits(values, facts, build, words, trade));
-        for (Value value : values) {
-            if (!value.of().endsWith(TRIAL)) {
-                judge.one(value);
-            }
+    private static boolean met(Value value, Optional<Estimate> far, String said) {
+        if (said.equals(Readings.RANGE_OF_SEVERAL) || said.equals(Readings.BOUND_OF_SEVERAL)) {
+            return false;
         }
-        judge.shorterPlaces(build, words);
-        return judge.verdicts;
+        return far.isPresent() || said.equals(Readings.END_MET);
     }
 
-    private void one(Value value) {
-        List<LimitUsed> used = limits.of(value);
-        if (used.isEmpty()) {
-            return;
-        }
-        Verdict verdict = against(value, used.get(0));
-        for (int i = 1; i < used.size(); i++) {
-            verdict = both(verdict, against(value, used.get(i)));
-        }
-        if (verdict.least().isPresent() || verdict.most().isPresent()) {
-            verdicts.add(verdict);
-        }
-    }
-
-    private static Verdict against(Value value, LimitUsed limit) {
-        Optional<Side> least = limit.least().isPresent() ? side(value, limit.least().getAsDouble(), true) : Optional.empty();
-        Optional<Side> most = limit.most().isPresent() ? side(value, limit.most().getAsDouble(), false) : Optional.empty();
-        return new Verdict(value.of(), value.kind(), value.at(), least, most, value, limit);
-    }
-
-    /** What stands only if all lines that may apply give it. */
-    private static Verdict both(Verdict one, Verdict other) {
-        return new Verdict(one.of(), one.kind(), one.at(), agreed(one.least(), other.least()), agreed(one.most(), other.most()), one.value(),
-                one.limit());
-    }
-
-    private static Optional<Side> agreed(Optional<Side> one, Optional<Side> other) {
-        if (one.isEmpty() && other.isEmpty()) {
-            return one;
-        }
-        if (one.isPresent() && other.isPresent() && one.get().standing() == other.get().standing()) {
-            return one.get().outside() >= other.get().outside() ? one : other;
-        }
-        Side known = one.or(() -> other).get();
-        double outside = one.isPresent() && other.isPresent() ? Math.max(one.get().outside(), other.get().outside()) : known.outside();
-        return Optional.of(new Side(Standing.UNDECIDED, outside, known.expanded(), known.chiefSource()));
-    }
-
-    /** One side of a limit. */
-    private static Optional<Side> side(Value value, double limit, boolean least) {
-        Optional<Estimate> near = least ? value.low() : value.high();
-        Optional<Estimate> far = least ? value.high() : value.low();
-        String said = Limits.said(value);
-        if (near.isEmpty()) {
-            // A bound that says nothing of this side, unless all that it leaves lies outside.
-            if (far.isPresent() && standing(far.get(), limit, least) == Standing.OUTSIDE) {
-                return Optional.of(told(value, Standing.OUTSIDE, far.get(), limit, least));
-            }
-            return Optional.empty();
-        }
-        Standing standing = standing(near.get(), limit, least);
-        if (said.equals(Readings.MEAN)) {
-            // A mean proves no place; one that is itself outside does so for one of them at least.
-            return standing == Standing.OUTSIDE ? Optional.of(told(value, standing, near.get(), limit, least)) : Optional.empty();
-        }
-        if (standing == Standing.OUTSIDE) {
-            boolean severalPlaces = said.equals(Readings.RANGE_OF_SEVERAL) || said.equals(Readings.BOUND_OF_SEVERAL);
-            boolean met = far.isPresent() ? !severalPlaces : said.equals(Readings.END_MET);
-            boolean bothOut = far.isPresent() && standing(far.get(), limit, least) == Standing.OUTSIDE;
-            standing = met || bothOut ? Standing.OUTSIDE : Standing.UNDECIDED;
-        }
-        return Optional.of(told(value, standing, near.get(), limit, least));
-    }
-
-    /** What others told proves nothing inside. */
-    private static Side told(Value value, Standing standing, Estimate end, double limit, boolean least) {
+    private static Side side(Estimate end, double limit, boolean least, Standing standing) {
         double standard = end.standardUncertainty();
-        double within = least ? Conformity.probability(end.value(), standard, limit, Double.POSITIVE_INFINITY)
-                : Conformity.probability(end.value(), standard, Double.NEGATIVE_INFINITY, limit);
-        Standing stands = standing == Standing.WITHIN && !value.told().isEmpty() ? Standing.UNDECIDED : standing;
-        return new Side(stands, Math.min(1, Math.max(0, 1 - within)), TWICE * standard, end.chiefSource());
+        double within = Conformity.probability(end.value(), standard, least ? limit : Double.NEGATIVE_INFINITY,
+                least ? Double.POSITIVE_INFINITY : limit);
+        return new Side(standing, Math.min(1, Math.max(0, 1 - within)), COVERAGE * standard, end.chiefSource());
     }
 
-    private static Standing standing(Estimate end, double limit, boolean least) {
-        double expanded = TWICE * end.standardUncertainty();
-        Conformity.Zone zone = least ? Conformity.zone(end.value(), expanded, limit, Double.POSITIVE_INFINITY)
-                : Conformity.zone(end.value(), expanded, Double.NEGATIVE_INFINITY, limit);
+    private static Side untold(Estimate end) {
+        return new Side(Standing.UNDECIDED, EVEN, COVERAGE * end.standardUncertainty(), end.chiefSource());
+    }
+
+    static Standing standing(Estimate end, double limit, boolean least) {
+        double expanded = COVERAGE * end.standardUncertainty();
+        Conformity.Zone zone = Conformity.zone(end.value(), expanded, least ? limit : Double.NEGATIVE_INFINITY,
+                least ? Double.POSITIVE_INFINITY : limit);
         return switch (zone) {
             case WITHIN -> Standing.WITHIN;
             case BELOW, ABOVE -> Standing.OUTSIDE;
@@ -145,114 +140,144 @@ public final class Judge {
         };
     }
 
-    /** The worst verdict of longer places also stands at the shorter one that a group asks. */
-    private void shorterPlaces(Build build, Vocabulary words) {
+    /** Of limits of which it is open which applies, only what all give stands. */
+    private static Verdict open(Verdict one, Verdict other) {
+        LimitUsed first = one.limit();
+        LimitUsed limit = new LimitUsed(first.least(), first.most(), first.whose(), first.reason() || other.limit().reason(), first.basis(),
+                Limits.noted(first.note(), "it is open which of several limits applies"), first.where());
+        return new Verdict(one.of(), one.kind(), one.at(), agreed(one.least(), other.least()), agreed(one.most(), other.most()), one.value(),
+                limit);
+    }
+
+    private static Optional<Side> agreed(Optional<Side> one, Optional<Side> other) {
+        if (one.isEmpty() && other.isEmpty()) {
+            return one;
+        }
+        if (one.isEmpty() || other.isEmpty()) {
+            Side known = one.or(() -> other).orElseThrow();
+            return Optional.of(new Side(Standing.UNDECIDED, EVEN, known.expanded(), known.chiefSource()));
+        }
+        Side a = one.get();
+        Side b = other.get();
+        if (a.standing() == b.standing()) {
+            return a.outside() >= b.outside() ? one : other;
+        }
+        return Optional.of(new Side(Standing.UNDECIDED, (a.outside() + b.outside()) / 2, Math.max(a.expanded(), b.expanded()),
+                a.chiefSource()));
+    }
+
+    /** The worst verdict of longer places stands at the shorter one of the quantity's group too, with what was read there. */
+    private void gather(List<Verdict> verdicts) {
         Map<String, List<Verdict>> byQuantity = new LinkedHashMap<>();
         for (Verdict verdict : verdicts) {
-            if (!untold(verdict.at())) {
-                byQuantity.computeIfAbsent(verdict.of(), q -> new ArrayList<>()).add(verdict);
-            }
-        }
-        for (Map.Entry<String, List<Verdict>> each : byQuantity.entrySet()) {
-            String name = each.getKey().endsWith(" as found") ? each.getKey().substring(0, each.getKey().length() - 9) : each.getKey();
-            Optional<Quantity> quantity = words.quantity(name);
-            if (quantity.isEmpty()) {
-                continue;
-            }
-            verdicts.addAll(shorter(each.getValue(), places(build, words, quantity.get(), each.getValue())));
-        }
-    }
-
-    private static boolean untold(String place) {
-        return place.startsWith("one of ") || place.startsWith("some of ");
-    }
-
-    private Set<String> places(Build build, Vocabulary words, Quantity quantity, List<Verdict> verdicts) {
-        Set<String> places = new LinkedHashSet<>();
-        Optional<List<String>> group = build.sheet().layout().places(quantity.group());
-        group.ifPresent(places::addAll);
-        words.part(quantity.of()).flatMap(part -> build.sheet().layout().places(part.group())).ifPresent(places::addAll);
-        if (quantity.group().equals(Place.ENGINE)) {
-            places.add(Place.ENGINE);
-        }
-        for (Verdict verdict : verdicts) {
-            if (group.isEmpty()) {
-                cut(verdict.at()).ifPresent(places::add);
-            }
-            joint(verdict.at()).ifPresent(places::add);
-        }
-        return places;
-    }
-
-    /** Cylinder, main or big end of a longer place, for a sheet that does not say how many there are. */
-    private static Optional<String> cut(String at) {
-        String[] words = at.split(" ");
-        if (words.length > 1 && Character.isDigit(words[0].charAt(0)) && !at.contains(" and ")) {
-            return Optional.of(words[0]);
-        }
-        if (words.length > 2 && words[0].equals("main")) {
-            return Optional.of("main " + words[1]);
-        }
-        if (words.length > 3 && words[0].equals("big") && words[1].equals("end")) {
-            return Optional.of("big end " + words[2]);
-        }
-        return Optional.empty();
-    }
-
-    /** The joint of a bolt's place: `head to block` of `head to block 7`. */
-    private static Optional<String> joint(String at) {
-        int blank = at.lastIndexOf(' ');
-        return at.contains(" to ") && blank > 0 && Character.isDigit(at.charAt(blank + 1)) ? Optional.of(at.substring(0, blank)) : Optional.empty();
-    }
-
-    /** Verdicts of the shorter places out of those of the longer ones. */
-    private List<Verdict> shorter(List<Verdict> verdicts, Set<String> places) {
-        List<Verdict> shorter = new ArrayList<>();
-        for (String place : places) {
-            Optional<Verdict> worst = Optional.empty();
-            boolean own = false;
-            for (Verdict verdict : verdicts) {
-                if (verdict.at().equals(place)) {
-                    own = true;
-                    break;
+            if (!Marks.untold(verdict.at())) {
+                // What others told proves nothing, and so it is kept apart from the builder's own.
+                String key = verdict.value().told().isEmpty() ? verdict.of() : verdict.of() + " told";
+                List<Verdict> of = byQuantity.get(key);
+                if (of == null) {
+                    of = new ArrayList<>();
+                    byQuantity.put(key, of);
                 }
-                if (limits.covers(place, verdict.at())) {
-                    worst = Optional.of(worst.isPresent() ? worse(worst.get(), verdict) : verdict);
+                of.add(verdict);
+            }
+        }
+        for (List<Verdict> of : byQuantity.values()) {
+            for (Map.Entry<String, List<Verdict>> shorter : shorter(of).entrySet()) {
+                List<Verdict> here = shorter.getValue();
+                for (Verdict verdict : of) {
+                    if (verdict.at().equals(shorter.getKey())) {
+                        here.add(verdict);
+                        remove(verdict, verdicts);
+                    }
+                }
+                verdicts.add(worst(here, shorter.getKey()));
+            }
+        }
+    }
+
+    private static void remove(Verdict verdict, List<Verdict> verdicts) {
+        for (int i = verdicts.size() - 1; i >= 0; i--) {
+            if (verdicts.get(i) == verdict) {
+                verdicts.remove(i);
+                return;
+            }
+        }
+    }
+
+    /** What belongs to the shorter places of its group: of the quantity, of its part, and of the joint that a bolt is in. */
+    private Map<String, List<Verdict>> shorter(List<Verdict> of) {
+        Optional<Quantity> quantity = words.quantity(Marks.unmarked(of.get(0).of()));
+        Set<String> places = new LinkedHashSet<>(quantity.flatMap(q -> limits.places(q.group())).orElse(List.of()));
+        boolean settled = !places.isEmpty();
+        quantity.flatMap(q -> words.part(q.of())).flatMap(part -> limits.places(part.group())).ifPresent(places::addAll);
+        boolean rodBolt = quantity.isPresent() && quantity.get().of().equals("rod bolt");
+        Map<String, List<Verdict>> shorter = new LinkedHashMap<>();
+        for (Verdict verdict : of) {
+            String at = verdict.at();
+            if (!settled || !places.contains(at)) {
+                for (String place : places) {
+                    if (!place.equals(at) && limits.covers(place, at)) {
+                        put(place, verdict, shorter);
+                    }
                 }
             }
-            if (!own && worst.isPresent()) {
-                Verdict w = worst.get();
-                shorter.add(new Verdict(w.of(), w.kind(), place, w.least(), w.most(), w.value(), w.limit()));
+            if (!settled) {
+                Marks.trunk(at).filter(t -> !t.equals(at)).ifPresent(t -> put(t, verdict, shorter));
             }
+            (rodBolt ? Marks.cylinder(at).map(n -> "rod cap to rod " + n) : Marks.joint(at)).ifPresent(j -> put(j, verdict, shorter));
         }
         return shorter;
     }
 
-    /** Side by side the worse of two; value and limit are those of the one that is worse as a whole. */
-    private static Verdict worse(Verdict one, Verdict other) {
-        Verdict leading = badness(other) > badness(one) ? other : one;
-        return new Verdict(one.of(), one.kind(), one.at(), worse(one.least(), other.least()), worse(one.most(), other.most()), leading.value(),
-                leading.limit());
+    private static void put(String place, Verdict verdict, Map<String, List<Verdict>> into) {
+        List<Verdict> all = into.get(place);
+        if (all == null) {
+            all = new ArrayList<>();
+            into.put(place, all);
+        }
+        if (all.isEmpty() || all.get(all.size() - 1) != verdict) {
+            all.add(verdict);
+        }
+    }
+
+    /** Side by side the worst; value and limit are those of the verdict that is worst as a whole. */
+    private static Verdict worst(List<Verdict> of, String place) {
+        Verdict chief = of.get(0);
+        Optional<Side> least = Optional.empty();
+        Optional<Side> most = Optional.empty();
+        boolean silentLeast = false;
+        boolean silentMost = false;
+        for (Verdict verdict : of) {
+            chief = badness(verdict) > badness(chief) ? verdict : chief;
+            least = worse(least, verdict.least());
+            most = worse(most, verdict.most());
+            silentLeast |= verdict.least().isEmpty() && verdict.limit().least().isPresent();
+            silentMost |= verdict.most().isEmpty() && verdict.limit().most().isPresent();
+        }
+        // A side of which one place says nothing is not cleared by the others.
+        least = silentLeast ? least.filter(s -> s.standing() != Standing.WITHIN) : least;
+        most = silentMost ? most.filter(s -> s.standing() != Standing.WITHIN) : most;
+        return new Verdict(chief.of(), chief.kind(), place, least, most, chief.value(), chief.limit());
     }
 
     private static Optional<Side> worse(Optional<Side> one, Optional<Side> other) {
         if (one.isEmpty() || other.isEmpty()) {
-            // A side of which one place says nothing is not cleared by another.
-            Optional<Side> known = one.or(() -> other);
-            return known.filter(side -> side.standing() != Standing.WITHIN);
+            return one.isPresent() ? one : other;
         }
         return badness(other.get()) > badness(one.get()) ? other : one;
     }
 
     private static double badness(Verdict verdict) {
-        return Math.max(verdict.least().map(Judge::badness).orElse(0.0), verdict.most().map(Judge::badness).orElse(0.0));
+        double least = verdict.least().isPresent() ? badness(verdict.least().get()) : -1;
+        double most = verdict.most().isPresent() ? badness(verdict.most().get()) : -1;
+        return Math.max(least, most);
     }
 
     private static double badness(Side side) {
         return switch (side.standing()) {
             case WITHIN -> side.outside();
-            case UNDECIDED -> 1 + side.outside();
-            case OUTSIDE -> 2 + side.outside();
+            case UNDECIDED -> 2 + side.outside();
+            case OUTSIDE -> 4 + side.outside();
         };
     }
 }

@@ -2,227 +2,286 @@ package leadlamp.judge;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import leadlamp.derive.Readings;
-import leadlamp.facts.Fact;
+import java.util.Set;
 import leadlamp.facts.LimitUsed;
-import leadlamp.facts.OnSheet;
-import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
-import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
-import leadlamp.quantity.Reading;
 import leadlamp.quantity.Written;
 import leadlamp.record.Build;
 import leadlamp.record.LimitLine;
-import leadlamp.record.Node;
 import leadlamp.record.Place;
-import leadlamp.record.Where;
 import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 
 /**
- * Chooses the limit for a value: the supplier's for that part, else the sheet's, else the trade's, and among those of one hand
- * the most particular. Where it is open which line applies, all that may are given, and a verdict stands only if all give it.
+ * Chooses the limit that applies to a value: the supplier's for that part, else the sheet's, else the trade's, and of one
+ * hand's lines the most particular. A line under the quantity's own name goes before one under its kind's. Where it is open which line
+ * applies it gives all that may; a verdict stands only if all of them give it.
  */
-public final class Limits {
-    private static final double SAME_SPEED = 0.02;
-    private static final double SAME_HEAT = 5;
-    private static final String FOUND = " as found";
+final class Limits {
+    /** Endings of a worked-out quantity that, where it has no limit of its own, is held against that of the reading it puts right. */
+    private static final List<String> PUT_RIGHT = List.of(" corrected", " at setting", " after work", " after cut", " after clean-up",
+            " from sizes", " by sizes", " left");
 
     private final Build build;
     private final Vocabulary words;
-    private final TradeLimits trade;
-    private final Map<String, List<LimitLine>> supplier = new HashMap<>();
-    private final Map<String, List<LimitLine>> sheet = new HashMap<>();
-    private final Map<String, List<Value>> values = new HashMap<>();
-    private final Map<String, String> banks = new HashMap<>();
-    private final List<? extends Fact> facts;
-    private Map<String, List<Fact>> byWord;
+    private final Said said;
+    private final Applying applying;
+    private final List<Hand> hands = new ArrayList<>();
+    private final Map<String, List<String>> names = new HashMap<>();
+    private final Map<String, String> banks;
 
-    Limits(List<Value> values, List<? extends Fact> facts, Build build, Vocabulary words, TradeLimits trade) {
+    /** Whose lines, by quantity. */
+    private interface Lines {
+        List<LimitLine> of(String quantity);
+    }
+
+    private record Hand(LimitUsed.Whose whose, Lines lines) {
+    }
+
+    Limits(Build build, Vocabulary words, TradeLimits trade, Said said) {
         this.build = build;
         this.words = words;
-        this.trade = trade;
-        this.facts = facts;
-        for (Value value : values) {
-            this.values.computeIfAbsent(value.of(), q -> new ArrayList<>()).add(value);
-        }
-        put(build.limits(), supplier);
-        put(build.sheet().limits(), sheet);
-        for (LimitLine line : ImpliedLimits.of(build)) {
-            if (!sheet.containsKey(line.quantity()) || !stated(line.quantity())) {
-                sheet.computeIfAbsent(line.quantity(), q -> new ArrayList<>()).add(line);
-            }
-        }
-        banks();
+        this.said = said;
+        this.banks = SheetLimits.banks(build.sheet());
+        this.applying = new Applying(build, words, said, this);
+        hands.add(new Hand(LimitUsed.Whose.SUPPLIER, byQuantity(build.limits())));
+        hands.add(new Hand(LimitUsed.Whose.SHEET, byQuantity(build.sheet().limits())));
+        hands.add(new Hand(LimitUsed.Whose.SHEET, byQuantity(SheetLimits.of(build.sheet()))));
+        hands.add(new Hand(LimitUsed.Whose.SUPPLIER, byQuantity(SheetLimits.ofGauges(build))));
+        hands.add(new Hand(LimitUsed.Whose.TRADE, trade::of));
     }
 
-    /** Whether the sheet's own `limits` speak of the quantity; then what it implies elsewhere is not asked. */
-    private boolean stated(String quantity) {
-        for (LimitLine line : build.sheet().limits()) {
-            if (line.quantity().equals(quantity)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static void put(List<LimitLine> lines, Map<String, List<LimitLine>> into) {
+    private static Lines byQuantity(List<LimitLine> lines) {
+        Map<String, List<LimitLine>> all = new HashMap<>();
         for (LimitLine line : lines) {
-            into.computeIfAbsent(line.quantity(), q -> new ArrayList<>()).add(line);
+            List<LimitLine> of = all.get(line.quantity());
+            if (of == null) {
+                of = new ArrayList<>();
+                all.put(line.quantity(), of);
+            }
+            of.add(line);
         }
+        return quantity -> all.getOrDefault(quantity, List.of());
     }
 
-    private void banks() {
-        build.sheet().below("layout", "banks").ifPresent(node -> {
-            if (node instanceof Node.Fields fields) {
-                for (Node.Field bank : fields.fields()) {
-                    if (bank.value() instanceof Node.Items cylinders) {
-                        for (Node cylinder : cylinders.items()) {
-                            if (cylinder instanceof Node.Scalar number) {
-                                banks.put(number.text(), bank.key());
-                            }
-                        }
-                    }
+    /** The limits that may apply; one where it is settled, none where there is none. */
+    List<LimitUsed> of(Value value) {
+        List<String> places = meant(value);
+        if (places.isEmpty()) {
+            return at(value);
+        }
+        // At one of several places any of their limits may be the one; where one place has none, nobody can say.
+        List<LimitUsed> all = new ArrayList<>();
+        for (String place : places) {
+            List<LimitUsed> here = at(at(value, place));
+            if (here.isEmpty()) {
+                return here;
+            }
+            here.forEach(limit -> addNew(limit, all));
+        }
+        return all;
+    }
+
+    private static Value at(Value value, String place) {
+        return new Value(value.of(), value.kind(), place, value.low(), value.high(), value.unit(), value.figures(), value.gauge(), value.usual(),
+                value.sum(), value.told(), value.asides(), value.places());
+    }
+
+    private static void addNew(LimitUsed limit, List<LimitUsed> all) {
+        for (LimitUsed known : all) {
+            if (known.whose() == limit.whose() && known.least().equals(limit.least()) && known.most().equals(limit.most())) {
+                return;
+            }
+        }
+        all.add(limit);
+    }
+
+    private List<LimitUsed> at(Value value) {
+        String quantity = Marks.unmarked(value.of());
+        List<LimitUsed> open = new ArrayList<>();
+        for (Hand hand : hands) {
+            for (String name : names(quantity)) {
+                Choice choice = choose(hand.lines().of(name), value, quantity, hand.whose());
+                open.addAll(choice.open());
+                if (choice.settled()) {
+                    List<LimitUsed> used = new ArrayList<>(choice.applying());
+                    used.addAll(open);
+                    return choice.applying().isEmpty() ? List.of() : used;
                 }
             }
-        });
+        }
+        // Of two lines on one open word one will hold; whether a single one holds at all is not known, and then there is no limit.
+        return open.size() > 1 ? open : List.of();
     }
 
-    /** How particular a line is: what narrows it, place before words before state. */
-    static int particular(LimitLine line) {
-        int place = line.at().isEmpty() ? 0 : line.at().split(" ").length;
-        return 100 * place + 10 * line.where().size() + (line.when().isEmpty() ? 0 : 1);
+    /** The names under which a quantity's limits may stand, its own first. */
+    private List<String> names(String quantity) {
+        List<String> known = names.get(quantity);
+        if (known == null) {
+            known = new ArrayList<>();
+            known.add(quantity);
+            Optional<Quantity> of = words.quantity(quantity);
+            kind(of, known);
+            putRight(quantity, of, known);
+            names.put(quantity, known);
+        }
+        return known;
     }
 
-    /** The limits that apply to a value, the surest first; empty where there is none. */
-    List<LimitUsed> of(Value value) {
-        String name = value.of().endsWith(FOUND) ? value.of().substring(0, value.of().length() - FOUND.length()) : value.of();
-        Optional<Quantity> quantity = words.quantity(name);
-        List<String> names = new ArrayList<>(List.of(name));
-        if (quantity.isPresent() && !quantity.get().kind().equals(name)) {
-            names.add(quantity.get().kind());
+    private static void kind(Optional<Quantity> of, List<String> names) {
+        if (of.isPresent() && !names.contains(of.get().kind())) {
+            names.add(of.get().kind());
         }
-        for (String each : names) {
-            List<LimitUsed> chosen = chosen(supplier.getOrDefault(each, List.of()), value, name, LimitUsed.Whose.SUPPLIER);
-            if (!chosen.isEmpty()) {
-                return chosen;
-            }
-        }
-        for (String each : names) {
-            List<LimitUsed> chosen = chosen(sheet.getOrDefault(each, List.of()), value, name, LimitUsed.Whose.SHEET);
-            if (!chosen.isEmpty()) {
-                return chosen;
-            }
-        }
-        for (String each : names) {
-            List<LimitUsed> chosen = chosen(trade.of(each), value, name, LimitUsed.Whose.TRADE);
-            if (!chosen.isEmpty()) {
-                return chosen;
-            }
-        }
-        return List.of();
     }
 
-    /** One line that applies, or may. */
-    private record Candidate(LimitLine line, boolean open, boolean reason, double scale, String note) {
-    }
-
-    private List<LimitUsed> chosen(List<LimitLine> lines, Value value, String quantity, LimitUsed.Whose whose) {
-        List<Candidate> candidates = new ArrayList<>();
-        for (LimitLine line : lines) {
-            if (line.least().isPresent() || line.most().isPresent()) {
-                apply(line, value, quantity).ifPresent(candidates::add);
+    private void putRight(String quantity, Optional<Quantity> of, List<String> names) {
+        for (String ending : PUT_RIGHT) {
+            if (quantity.endsWith(ending)) {
+                Optional<Quantity> reading = words.quantity(quantity.substring(0, quantity.length() - ending.length()));
+                if (reading.isEmpty() && of.isPresent() && !of.get().from().isEmpty() && ending.equals(" corrected")) {
+                    reading = words.quantity(of.get().from().get(0));
+                }
+                if (reading.isPresent() && of.isPresent() && reading.get().dimension() == of.get().dimension()) {
+                    names.add(reading.get().name());
+                    kind(reading, names);
+                }
             }
         }
-        candidates = forSpeed(candidates, value);
-        candidates = newAlone(candidates);
-        if (candidates.isEmpty()) {
-            return List.of();
+    }
+
+    /**
+     * What one hand's lines under one name come to.
+     *
+     * @param applying those of which one applies; a single one where it is settled which
+     * @param open     those that may apply besides
+     * @param settled  whether one applies for certain, even if its figure cannot be worked out
+     */
+    private record Choice(List<LimitUsed> applying, List<LimitUsed> open, boolean settled) {
+        static final Choice NONE = new Choice(List.of(), List.of(), false);
+    }
+
+    private Choice choose(List<LimitLine> lines, Value value, String quantity, LimitUsed.Whose whose) {
+        if (lines.isEmpty()) {
+            return Choice.NONE;
         }
+        List<Candidate> candidates = this.applying.of(lines, value, quantity, whose);
         int best = -1;
         for (Candidate c : candidates) {
-            best = c.open() ? best : Math.max(best, particular(c.line()));
-        }
-        List<Candidate> sure = new ArrayList<>();
-        List<Candidate> open = new ArrayList<>();
-        for (Candidate c : candidates) {
-            if (c.open() && particular(c.line()) >= best) {
-                open.add(c);
-            } else if (!c.open() && particular(c.line()) == best) {
-                sure.add(c);
+            if (c.sure()) {
+                best = Math.max(best, particular(c.line()));
             }
         }
-        List<LimitUsed> used = new ArrayList<>();
-        merged(sure, value, whose, !open.isEmpty()).ifPresent(used::add);
-        for (Candidate c : open) {
-            merged(List.of(c), value, whose, true).ifPresent(used::add);
+        List<Candidate> sure = new ArrayList<>();
+        Map<String, List<Candidate>> taken = new java.util.LinkedHashMap<>();
+        List<LimitUsed> open = new ArrayList<>();
+        for (Candidate c : candidates) {
+            int particular = particular(c.line());
+            if (c.sure() && particular == best) {
+                sure.add(c);
+            } else if (c.holds() == Holds.OPEN && particular >= best) {
+                used(List.of(c), value, whose).ifPresent(open::add);
+            } else if (c.holds() == Holds.YES && c.taken() && particular >= best) {
+                keepBest(taken, c);
+            }
         }
-        return used;
+        List<LimitUsed> applying = new ArrayList<>();
+        if (!sure.isEmpty()) {
+            used(sure, value, whose).ifPresent(applying::add);
+        }
+        for (List<Candidate> alike : taken.values()) {
+            used(alike, value, whose).ifPresent(applying::add);
+        }
+        return new Choice(applying, open, !sure.isEmpty() || !taken.isEmpty());
     }
 
-    /** Lines of equal standing give their sides together, the narrower of each. */
-    private Optional<LimitUsed> merged(List<Candidate> lines, Value value, LimitUsed.Whose whose, boolean open) {
+    /** Lines that hold if the reading was taken in one way, of which the record says nothing: of each way the most particular. */
+    private static void keepBest(Map<String, List<Candidate>> taken, Candidate c) {
+        String way = c.line().when() + "\n" + c.line().asides().getOrDefault("speed", "");
+        List<Candidate> alike = taken.get(way);
+        if (alike == null) {
+            alike = new ArrayList<>();
+            taken.put(way, alike);
+        }
+        int best = alike.isEmpty() ? -1 : particular(alike.get(0).line());
+        if (particular(c.line()) > best) {
+            alike.clear();
+        }
+        if (particular(c.line()) >= best) {
+            alike.add(c);
+        }
+    }
+
+    /** How particular a line is: place before words, words before how it was read. */
+    static int particular(LimitLine line) {
+        int place = 0;
+        if (!line.at().isEmpty()) {
+            place = 1;
+            for (int i = 0; i < line.at().length(); i++) {
+                place += line.at().charAt(i) == ' ' ? 1 : 0;
+            }
+        }
+        return 1000 * place + 10 * line.where().size() + (line.when().isEmpty() ? 0 : 1) + (line.asides().containsKey("speed") ? 1 : 0);
+    }
+
+    /** Lines that all apply, together: the narrower of each side. Empty where a share is of a size that is not known. */
+    private Optional<LimitUsed> used(List<Candidate> lines, Value value, LimitUsed.Whose whose) {
         OptionalDouble least = OptionalDouble.empty();
         OptionalDouble most = OptionalDouble.empty();
         boolean reason = false;
-        List<String> notes = new ArrayList<>();
-        Optional<Candidate> first = Optional.empty();
+        String note = "";
+        LimitLine first = null;
         for (Candidate c : lines) {
-            OptionalDouble times = times(c.line(), value);
-            if (!c.line().times().isEmpty() && times.isEmpty()) {
-                continue;
+            LimitLine line = c.line();
+            double scale = c.scale();
+            if (!line.times().isEmpty()) {
+                OptionalDouble size = size(line.times(), value);
+                if (size.isEmpty()) {
+                    continue;
+                }
+                scale *= size.getAsDouble();
+                note = noted(note, "worked from the " + line.times());
             }
-            double factor = c.scale() * times.orElse(1);
-            if (c.line().least().isPresent()) {
-                double side = c.line().least().get().low() * factor;
-                least = least.isEmpty() ? OptionalDouble.of(side) : OptionalDouble.of(Math.max(least.getAsDouble(), side));
+            if (line.least().isPresent()) {
+                double side = line.least().get().low() * scale + c.shift();
+                least = OptionalDouble.of(least.isPresent() ? Math.max(least.getAsDouble(), side) : side);
             }
-            if (c.line().most().isPresent()) {
-                double side = c.line().most().get().high() * factor;
-                most = most.isEmpty() ? OptionalDouble.of(side) : OptionalDouble.of(Math.min(most.getAsDouble(), side));
+            if (line.most().isPresent()) {
+                double side = line.most().get().high() * scale + c.shift();
+                most = OptionalDouble.of(most.isPresent() ? Math.min(most.getAsDouble(), side) : side);
             }
-            reason |= c.reason();
-            if (!c.note().isEmpty() && !notes.contains(c.note())) {
-                notes.add(c.note());
-            }
-            if (!c.line().times().isEmpty()) {
-                notes.add("reckoned from the " + c.line().times());
-            }
-            first = first.isPresent() ? first : Optional.of(c);
+            reason |= line.reason() || c.newAlone();
+            note = noted(note, c.note());
+            first = first == null ? line : first;
         }
-        if (first.isEmpty()) {
+        if (first == null) {
             return Optional.empty();
         }
-        if (open) {
-            notes.add("which line applies is not settled");
-        }
-        LimitLine line = first.get().line();
-        Optional<Where> where = whose == LimitUsed.Whose.TRADE ? Optional.empty() : Optional.of(line.line());
-        String basis = line.basis().isEmpty() ? build.sheet().name() : line.basis();
-        return Optional.of(new LimitUsed(least, most, whose, reason, basis, String.join("; ", notes), where));
+        return Optional.of(new LimitUsed(least, most, whose, reason, first.basis(), note,
+                whose == LimitUsed.Whose.TRADE ? Optional.empty() : Optional.of(first.line())));
     }
 
-    /** What the shares of a line are of, at the value's place. */
-    private OptionalDouble times(LimitLine line, Value value) {
-        if (line.times().isEmpty()) {
-            return OptionalDouble.empty();
-        }
+    static String noted(String note, String more) {
+        return more.isEmpty() || note.contains(more) ? note : note.isEmpty() ? more : note + "; " + more;
+    }
+
+    /** The size of another quantity that a share is of: read or worked out at the place, else standing on the sheet. */
+    private OptionalDouble size(String quantity, Value value) {
+        List<Value> all = said.values(quantity);
+        Value holding = null;
         double sum = 0;
         int count = 0;
-        Value holding = null;
-        for (Value other : values.getOrDefault(line.times(), List.of())) {
-            if (other.low().isEmpty() || other.high().isEmpty()) {
+        for (Value other : all) {
+            if (other.low().isEmpty() || other.high().isEmpty() || Marks.untold(other.at())) {
                 continue;
             }
             if (covers(other.at(), value.at())) {
                 holding = holding == null || covers(holding.at(), other.at()) ? other : holding;
-            } else if (covers(value.at(), other.at()) || cylinder(value.at()).equals(cylinder(other.at())) && !cylinder(value.at()).isEmpty()) {
+            } else if (covers(value.at(), other.at()) || sameCylinder(value.at(), other.at()) || drives(other.at(), value)) {
                 sum += middle(other);
                 count++;
             }
@@ -230,20 +289,82 @@ public final class Limits {
         if (holding != null) {
             return OptionalDouble.of(middle(holding));
         }
-        return count > 0 ? OptionalDouble.of(sum / count) : OptionalDouble.empty();
-    }
-
-    /** The cylinder that a place belongs to, so that a bore read at `1 top thrust` serves the ring of `1 first`. */
-    private static String cylinder(String place) {
-        int blank = place.indexOf(' ');
-        String first = blank < 0 ? place : place.substring(0, blank);
-        return !first.isEmpty() && Character.isDigit(first.charAt(0)) ? first : "";
+        return count > 0 ? OptionalDouble.of(sum / count) : onSheet(quantity, value);
     }
 
     private static double middle(Value value) {
-        return (value.low().get().value() + value.high().get().value()) / 2;
+        Estimate low = value.low().orElseThrow();
+        return value.plain() ? low.value() : (low.value() + value.high().orElseThrow().value()) / 2;
     }
 
+    /** A bore read at `1 top thrust` serves the ring of `1 first`. */
+    private static boolean sameCylinder(String one, String other) {
+        Optional<String> cylinder = Marks.cylinder(one);
+        return cylinder.isPresent() && cylinder.equals(Marks.cylinder(other));
+    }
+
+    /** Whether a drive of the sheet names the part that a value is of: the belt's years are those of its idler. */
+    private boolean drives(String drive, Value value) {
+        for (String line : List.of("shares the belt", "route")) {
+            String named = build.sheet().word("drive", drive, line).orElse("");
+            for (String part : parts(value)) {
+                if ((", " + named + ",").contains(", " + part + ",")) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** How sheet lines name the part that is the kind of a value: `belt idler low`, `belt idler`, or its place's own name. */
+    private Set<String> parts(Value value) {
+        return words.part(value.kind()).isEmpty() ? Set.of()
+                : new java.util.TreeSet<>(List.of(value.kind(), value.kind() + " " + value.at(), value.at()));
+    }
+
+    private OptionalDouble onSheet(String quantity, Value value) {
+        for (LimitLine line : build.sheet().limits()) {
+            if (line.quantity().equals(quantity) && line.standard().isPresent()
+                    && (line.at().isEmpty() || covers(line.at(), value.at()) || sameCylinder(line.at(), value.at()))) {
+                return OptionalDouble.of(line.standard().get().low());
+            }
+        }
+        String what = words.quantity(quantity).map(Quantity::what).orElse(quantity);
+        for (String name : List.of(quantity, what)) {
+            Optional<Written> standard = build.sheet().statement("standard", Place.ENGINE, name).flatMap(s -> s.value());
+            if (standard.isPresent()) {
+                return OptionalDouble.of(standard.get().low());
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** Whether a line's place holds at the value's. */
+    Holds holdsAt(String at, Value value) {
+        if (at.isEmpty() || covers(at, value.at()) || parts(value).contains(at)) {
+            return Holds.YES;
+        }
+        return Marks.untold(value.at()) ? Holds.OPEN : Holds.NO;
+    }
+
+    /** The places that `one of ...` names; none where it is told which, or where the sheet does not say which there are. */
+    private List<String> meant(Value value) {
+        if (!Marks.untold(value.at())) {
+            return List.of();
+        }
+        String named = value.at().substring(value.at().indexOf(" of ") + 4);
+        if (named.equals("each")) {
+            return words.quantity(Marks.unmarked(value.of())).flatMap(q -> places(q.group())).orElse(List.of());
+        }
+        return List.of(named.split(", "));
+    }
+
+    /** The places of a group, as far as the sheet gives them. */
+    Optional<List<String>> places(String group) {
+        return group.equals(Place.ENGINE) ? Optional.of(List.of(Place.ENGINE)) : build.sheet().layout().places(group);
+    }
+
+    /** Whether what holds at the shorter place holds at the longer one; of a vee the bank of a cylinder counts as said. */
     boolean covers(String shorter, String longer) {
         if (Place.covers(shorter, longer)) {
             return true;
@@ -251,291 +372,7 @@ public final class Limits {
         if (banks.isEmpty()) {
             return false;
         }
-        String before = longer.startsWith("big end ") ? "big end " : "";
-        String rest = longer.substring(before.length());
-        int blank = rest.indexOf(' ');
-        String bank = banks.get(blank < 0 ? rest : rest.substring(0, blank));
+        String bank = Marks.cylinder(longer).map(banks::get).orElse(null);
         return bank != null && Place.covers(shorter, longer + " " + bank);
-    }
-
-    /** Whether a line applies; empty where it does not. */
-    private Optional<Candidate> apply(LimitLine line, Value value, String quantity) {
-        if (!line.at().isEmpty() && !covers(line.at(), value.at()) && !named(line.at(), value)) {
-            return Optional.empty();
-        }
-        boolean open = false;
-        boolean reason = line.reason();
-        List<String> notes = new ArrayList<>();
-        double scale = 1;
-        String state = value.asides().getOrDefault("state", "");
-        switch (line.when()) {
-            case "cold", "hot" -> {
-                if (state.equals("cold") || state.equals("hot") || state.equals("warm")) {
-                    if (!state.equals(line.when())) {
-                        return Optional.empty();
-                    }
-                } else {
-                    notes.add("taken as read " + line.when());
-                }
-            }
-            case "idle" -> {
-                Optional<Double> speed = speed(value.asides().get("speed"));
-                Optional<Double> idle = idle();
-                if (speed.isPresent() && idle.isPresent()) {
-                    if (Math.abs(speed.get() - idle.get()) > 0.25 * idle.get()) {
-                        return Optional.empty();
-                    }
-                } else if (!"idle".equals(value.asides().get("speed"))) {
-                    notes.add("taken as read at idle");
-                }
-            }
-            case "new", "in service" -> {
-                Optional<Boolean> run = hasRun(quantity, value.at());
-                if (run.isEmpty()) {
-                    open = true;
-                } else if (run.get() != line.when().equals("in service")) {
-                    if (line.when().equals("in service")) {
-                        return Optional.empty();
-                    }
-                    reason = true;
-                    notes.add(NEW_ALONE);
-                }
-            }
-            default -> {
-            }
-        }
-        for (Map.Entry<String, String> word : line.where().entrySet()) {
-            Optional<Boolean> holds = holds(word.getKey(), word.getValue(), value.at());
-            if (holds.isPresent() && !holds.get()) {
-                return Optional.empty();
-            }
-            open |= holds.isEmpty();
-        }
-        for (String span : List.of("span", "at radius")) {
-            if (line.asides().containsKey(span)) {
-                Optional<Double> of = length(line.asides().get(span));
-                Optional<Double> read = length(value.asides().get(span));
-                if (of.isPresent() && read.isPresent() && of.get() > 0) {
-                    scale *= read.get() / of.get();
-                    if (Math.abs(read.get() / of.get() - 1) > 1e-9) {
-                        notes.add("brought from " + line.asides().get(span) + " to " + value.asides().get(span));
-                    }
-                } else if (of.isPresent()) {
-                    notes.add("taken as read over " + line.asides().get(span));
-                }
-            }
-        }
-        for (String heat : List.of("oil temperature", "temperature")) {
-            Optional<Double> of = temperature(line.asides().get(heat));
-            if (of.isPresent()) {
-                Optional<Double> read = temperature(value.asides().get(heat));
-                if (read.isEmpty()) {
-                    notes.add("taken as read at " + line.asides().get(heat));
-                } else if (Math.abs(read.get() - of.get()) > SAME_HEAT) {
-                    return Optional.empty();
-                }
-            }
-        }
-        return Optional.of(new Candidate(line, open, reason, scale, String.join("; ", notes)));
-    }
-
-    private static final String NEW_ALONE = "a limit for new parts";
-
-    /** A line for a named part: `belt idler` of `lives` holds for the piece whose kind of value names it. */
-    private static boolean named(String at, Value value) {
-        return at.equals(value.kind()) || at.equals(value.kind() + " " + value.at()) || at.equals(value.at());
-    }
-
-    /**
-     * A list of pressures by speed: the line of the highest speed that the reading reaches, for pressure rises with speed. A
-     * reading without a speed leaves it open which line applies.
-     */
-    private List<Candidate> forSpeed(List<Candidate> candidates, Value value) {
-        boolean bySpeed = false;
-        for (Candidate c : candidates) {
-            bySpeed |= c.line().asides().containsKey("speed");
-        }
-        if (!bySpeed) {
-            return candidates;
-        }
-        Optional<Double> read = speed(value.asides().get("speed"));
-        List<Candidate> suiting = new ArrayList<>();
-        Candidate highest = null;
-        double highestSpeed = -1;
-        for (Candidate c : candidates) {
-            String text = c.line().asides().get("speed");
-            if (text == null) {
-                suiting.add(c);
-                continue;
-            }
-            Optional<Double> of = speed(text);
-            boolean both = text.equals("idle") && "idle".equals(value.asides().get("speed"));
-            if (both) {
-                return List.of(c);
-            }
-            if (read.isEmpty() || of.isEmpty()) {
-                suiting.add(new Candidate(c.line(), true, c.reason(), c.scale(), c.note()));
-            } else if (of.get() <= read.get() * (1 + SAME_SPEED) && of.get() > highestSpeed) {
-                highest = c;
-                highestSpeed = of.get();
-            }
-        }
-        if (highest != null) {
-            suiting.add(highest);
-        }
-        return suiting;
-    }
-
-    /** A limit for new parts alone gives way to any other for a part that has run. */
-    private static List<Candidate> newAlone(List<Candidate> candidates) {
-        List<Candidate> others = new ArrayList<>();
-        for (Candidate c : candidates) {
-            if (!c.note().contains(NEW_ALONE)) {
-                others.add(c);
-            }
-        }
-        return others.isEmpty() ? candidates : others;
-    }
-
-    private Optional<Double> speed(String text) {
-        if (text == null || text.isEmpty()) {
-            return Optional.empty();
-        }
-        return text.equals("idle") ? idle() : size(text, Dimension.SPEED);
-    }
-
-    private Optional<Double> idle() {
-        return build.sheet().statement("output", Place.ENGINE, "idle").flatMap(s -> s.value()).map(Written::low);
-    }
-
-    private static Optional<Double> length(String text) {
-        return text == null ? Optional.empty() : size(text, Dimension.LENGTH);
-    }
-
-    private static Optional<Double> temperature(String text) {
-        return text == null ? Optional.empty() : size(text, Dimension.TEMPERATURE);
-    }
-
-    private static Optional<Double> size(String text, Dimension dimension) {
-        return Reading.read(text, dimension, Optional.empty()) instanceof Reading.Read read && read.written().figure()
-                ? Optional.of((read.written().low() + read.written().high()) / 2) : Optional.empty();
-    }
-
-    /** Whether the part that a quantity is read of has run; not known where its state is not. */
-    private Optional<Boolean> hasRun(String quantity, String at) {
-        Optional<Quantity> of = words.quantity(quantity);
-        if (of.isEmpty()) {
-            return Optional.empty();
-        }
-        List<String> parts = new ArrayList<>(List.of(of.get().of()));
-        for (String from : of.get().from()) {
-            words.quantity(from).map(Quantity::of).filter(p -> !p.isEmpty()).ifPresent(parts::add);
-        }
-        boolean known = false;
-        for (String part : parts) {
-            for (Fact fact : word(part + " state")) {
-                if (fact instanceof Stated said && related(said.at(), at)) {
-                    switch (said.says()) {
-                        case "kept", "second-hand", "repaired", "there" -> {
-                            return Optional.of(true);
-                        }
-                        case "new" -> known = true;
-                        default -> {
-                        }
-                    }
-                }
-            }
-        }
-        return known ? Optional.of(false) : Optional.empty();
-    }
-
-    private boolean related(String one, String other) {
-        return covers(one, other) || covers(other, one);
-    }
-
-    /** Whether words of record or sheet hold at a place; empty where nothing is said. */
-    private Optional<Boolean> holds(String key, String wanted, String at) {
-        boolean onSheetAlone = key.startsWith("sheet ");
-        String name = onSheetAlone ? key.substring(6) : key;
-        List<Fact> said = onSheetAlone ? List.of() : word(name);
-        Optional<Boolean> record = holdsIn(said, wanted, at);
-        if (record.isPresent()) {
-            return record;
-        }
-        Optional<Boolean> sheetSays = holdsIn(word("sheet " + name), wanted, at);
-        if (sheetSays.isEmpty() && name.endsWith(" material")) {
-            sheetSays = holdsIn(word("sheet materials " + name.substring(0, name.length() - 9)), wanted, at);
-        }
-        if (sheetSays.isPresent()) {
-            return sheetSays;
-        }
-        for (Value value : values.getOrDefault(name, List.of())) {
-            if (related(value.at(), at)) {
-                Optional<Boolean> bound = bound(value.low().map(Estimate::value), value.high().map(Estimate::value), wanted,
-                        value.unit().dimension());
-                if (bound.isPresent()) {
-                    return bound;
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private Optional<Boolean> holdsIn(List<Fact> facts, String wanted, String at) {
-        Optional<Boolean> holds = Optional.empty();
-        for (Fact fact : facts) {
-            String says = fact instanceof Stated said ? said.says() : fact instanceof OnSheet line ? line.says() : "";
-            if (says.isEmpty() || says.equals("unknown") || !related(fact.at(), at)) {
-                continue;
-            }
-            boolean one = wanted.equals("recorded") || List.of(wanted.split(", ")).contains(says) || sized(says, wanted);
-            holds = Optional.of(holds.orElse(false) || one);
-        }
-        return holds;
-    }
-
-    /** A size in words against `over 0.8 bar` or `under ...`. */
-    private static boolean sized(String says, String wanted) {
-        if (!wanted.startsWith("over ") && !wanted.startsWith("under ")) {
-            return false;
-        }
-        for (Dimension dimension : List.of(Dimension.PRESSURE, Dimension.SPEED, Dimension.TORQUE, Dimension.POWER, Dimension.LENGTH,
-                Dimension.TEMPERATURE, Dimension.VOLUME, Dimension.SHARE, Dimension.NUMBER)) {
-            if (Reading.read(says, dimension, Optional.empty()) instanceof Reading.Read read && read.written().figure()) {
-                Optional<Boolean> bound = bound(Optional.of(read.written().low()), Optional.of(read.written().high()), wanted, dimension);
-                if (bound.isPresent()) {
-                    return bound.get();
-                }
-            }
-        }
-        return false;
-    }
-
-    private static Optional<Boolean> bound(Optional<Double> low, Optional<Double> high, String wanted, Dimension dimension) {
-        boolean over = wanted.startsWith("over ");
-        if (!over && !wanted.startsWith("under ") || low.isEmpty() || high.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Double> edge = size(wanted.substring(over ? 5 : 6), dimension);
-        return edge.map(e -> over ? low.get() > e : high.get() < e);
-    }
-
-    private List<Fact> word(String name) {
-        if (byWord == null) {
-            byWord = new LinkedHashMap<>();
-            for (Fact fact : facts) {
-                if (fact instanceof Stated said) {
-                    byWord.computeIfAbsent(said.of() + " " + said.what(), w -> new ArrayList<>()).add(said);
-                } else if (fact instanceof OnSheet line) {
-                    byWord.computeIfAbsent("sheet " + line.of() + " " + line.what(), w -> new ArrayList<>()).add(line);
-                }
-            }
-        }
-        return byWord.getOrDefault(name, List.of());
-    }
-
-    /** How a value was said, where it was not said plainly. */
-    static String said(Value value) {
-        return value.asides().getOrDefault(Readings.SAID, "");
     }
 }

@@ -5,114 +5,167 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leadlamp.quantity.Dimension;
+import leadlamp.quantity.Reading;
+import leadlamp.quantity.Unit;
+import leadlamp.quantity.Units;
 import leadlamp.quantity.Written;
 import leadlamp.record.Build;
+import leadlamp.record.EngineSheet;
+import leadlamp.record.Gauge;
 import leadlamp.record.LimitLine;
+import leadlamp.record.Node;
+import leadlamp.record.Place;
 import leadlamp.record.Statement;
 
 /**
- * The maker's limits, those that stand outside `limits` among them: how often a joint's bolts may be tightened, how long a
- * belt may run, what a sensor's coil may measure.
+ * Limits that stand on a sheet elsewhere than under `limits`: how often a joint's bolts may be tightened and how many there are to
+ * mark, how long a part or belt may run, what a coil may measure, how far a gear may rock. And the time after which a gauge of the record
+ * is to be checked again.
  */
 final class SheetLimits {
-    private final Map<String, List<LimitLine>> byQuantity = new HashMap<>();
+    private static final String SHEET = "the engine sheet";
+    private static final String ROD_CAP = "rod cap to rod";
 
-    SheetLimits(Build build) {
-        for (LimitLine line : build.sheet().limits()) {
-            add(line);
-        }
-        String sheet = "the engine sheet";
-        for (Statement s : build.sheet().statements()) {
-            if (s.value().isEmpty()) {
-                continue;
-            }
+    private final List<LimitLine> lines = new ArrayList<>();
+
+    private SheetLimits() {
+    }
+
+    /** Those of a sheet. */
+    static List<LimitLine> of(EngineSheet sheet) {
+        SheetLimits limits = new SheetLimits();
+        for (Statement s : sheet.statements()) {
             switch (s.of()) {
-                case "joint" -> joint(s, sheet);
+                case "joint" -> limits.joint(s);
                 case "lives" -> {
                     if (s.what().equals("years")) {
-                        most("companion age at next change", s.at(), s, sheet);
-                        most("part age", s.at(), s, sheet);
+                        limits.most("companion age at next change", s.at(), years(s), s);
                     }
                 }
-                case "drive" -> {
-                    if (s.what().equals("change after years")) {
-                        most("timing belt age", s.at(), s, sheet);
-                    }
-                }
-                case "timing" -> {
-                    if (s.what().equals("cam timing tolerance")) {
-                        most("cam gear rock", "", s, sheet);
-                        most("crank gear rock", "", s, sheet);
-                        Written most = s.value().get();
-                        Written least = new Written(Written.Form.PLAIN, -most.high(), -most.high(), most.unit(), most.figures(), "-" + most.text());
-                        add(line("cam timing error", "", Optional.of(least), Optional.of(most), s, sheet));
-                    }
-                }
-                case "sensors" -> {
-                    if (s.what().equals("resistance least")) {
-                        least("sensor resistance corrected", s.at(), s, sheet);
-                        least(s.at() + " resistance", s.at(), s, sheet);
-                    } else if (s.what().equals("resistance most")) {
-                        most("sensor resistance corrected", s.at(), s, sheet);
-                        most(s.at() + " resistance", s.at(), s, sheet);
-                    }
-                }
+                case "drive" -> limits.drive(s);
+                case "timing" -> limits.timing(s);
+                case "sensors" -> limits.sensor(s, sheet);
+                case "coolant" -> limits.ends("share", "coolant concentration", "", s);
                 default -> {
                 }
             }
         }
-        for (Statement s : build.statements()) {
-            if (s.of().equals("gauge") && s.what().equals("period") && s.value().isPresent()) {
-                most("gauge check age", s.at(), s, "the record, the gauge's own period");
+        return limits.lines;
+    }
+
+    /** Those of the record's own gauges. */
+    static List<LimitLine> ofGauges(Build build) {
+        List<LimitLine> lines = new ArrayList<>();
+        for (Gauge gauge : build.gauges().values()) {
+            String period = gauge.asides().getOrDefault("period", "");
+            if (!period.isEmpty() && Reading.read(period, Dimension.TIME, Optional.empty()) instanceof Reading.Read read
+                    && read.written().figure()) {
+                lines.add(new LimitLine("gauge check age", gauge.name(), Optional.empty(), Optional.empty(), Optional.of(read.written()), "",
+                        "", Map.of(), Map.of(), false, "the period of the gauge itself", gauge.where()));
             }
         }
+        return lines;
     }
 
-    List<LimitLine> of(String quantity) {
-        return byQuantity.getOrDefault(quantity, List.of());
+    /** Cylinder to bank, for a vee. */
+    static Map<String, String> banks(EngineSheet sheet) {
+        Map<String, String> banks = new HashMap<>();
+        if (sheet.below("layout", "banks").orElse(null) instanceof Node.Fields fields) {
+            for (Node.Field bank : fields.fields()) {
+                if (bank.value() instanceof Node.Items cylinders) {
+                    for (Node cylinder : cylinders.items()) {
+                        if (cylinder instanceof Node.Scalar number) {
+                            banks.put(number.text(), bank.key());
+                        }
+                    }
+                }
+            }
+        }
+        return banks;
     }
 
-    private void joint(Statement s, String sheet) {
+    private void joint(Statement s) {
         switch (s.what()) {
-            case "uses" -> most("joint uses", s.at(), s, sheet);
-            case "bolts" -> least("joint marked", s.at(), s, sheet);
-            case "stretch least" -> least("bolt stretch", s.at(), s, sheet);
-            case "stretch most" -> most("bolt stretch", s.at(), s, sheet);
-            case "torque limits least" -> least("joint torque", s.at(), s, sheet);
-            case "torque limits most" -> most("joint torque", s.at(), s, sheet);
-            case "bolt length limit least" -> least("bolt free length", s.at(), s, sheet);
-            case "bolt length limit most" -> most("bolt free length", s.at(), s, sheet);
+            case "uses" -> most("joint uses", s.at(), s.value(), s);
+            case "bolts" -> least("joint marked", s.at(), s.value(), s);
             default -> {
+                ends("torque limits", "joint torque", s.at(), s);
+                // The bolts of the rods live at the big ends, and every rod has the same.
+                boolean rod = s.at().startsWith(ROD_CAP);
+                ends("stretch", rod ? "rod bolt stretch" : "bolt stretch", rod ? "" : s.at(), s);
+                ends("bolt length limit", rod ? "rod bolt free length" : "bolt free length", rod ? "" : s.at(), s);
             }
         }
     }
 
-    private void least(String quantity, String at, Statement s, String sheet) {
-        add(line(quantity, at, s.value(), Optional.empty(), s, sheet));
+    private void drive(Statement s) {
+        if (s.what().equals("change after years")) {
+            most("timing belt years", s.at(), years(s), s);
+        } else {
+            ends("tensioner extension", "belt tensioner extension", "", s);
+        }
     }
 
-    private void most(String quantity, String at, Statement s, String sheet) {
-        add(line(quantity, at, Optional.empty(), s.value(), s, sheet));
+    private void timing(Statement s) {
+        if (s.what().equals("cam timing tolerance") && s.value().isPresent()) {
+            Written most = s.value().get();
+            most("cam gear rock", "", s.value(), s);
+            most("crank gear rock", "", s.value(), s);
+            Written least = new Written(Written.Form.PLAIN, -most.high(), -most.high(), most.unit(), most.figures(), most.text());
+            least("cam timing error", "", Optional.of(least), s);
+            most("cam timing error", "", s.value(), s);
+        }
     }
 
-    private static LimitLine line(String quantity, String at, Optional<Written> least, Optional<Written> most, Statement s, String sheet) {
-        return new LimitLine(quantity, at, Optional.empty(), least, most, "", "", Map.of(), Map.of(), false, sheet, s.where());
-    }
-
-    /** Least and most of one place that stand in two lines of the sheet are one limit. */
-    private void add(LimitLine line) {
-        List<LimitLine> lines = byQuantity.computeIfAbsent(line.quantity(), q -> new ArrayList<>());
-        for (int i = 0; i < lines.size(); i++) {
-            LimitLine other = lines.get(i);
-            if (other.at().equals(line.at()) && other.where().isEmpty() && line.where().isEmpty() && other.asides().isEmpty()
-                    && line.asides().isEmpty() && other.when().equals(line.when())
-                    && (other.least().isEmpty() && line.most().isEmpty() || other.most().isEmpty() && line.least().isEmpty())) {
-                lines.set(i, new LimitLine(line.quantity(), line.at(), other.standard(), other.least().isPresent() ? other.least() : line.least(),
-                        other.most().isPresent() ? other.most() : line.most(), line.times(), line.when(), Map.of(), Map.of(), false,
-                        other.basis(), other.line()));
-                return;
+    /** A winding, at the heat that the sheet gives it for; the reading of each sensor and that brought to 20 degrees alike. */
+    private void sensor(Statement s, EngineSheet sheet) {
+        if (s.what().startsWith("resistance ")) {
+            ends("resistance", "sensor resistance corrected", s.at(), s);
+            int from = lines.size();
+            ends("resistance", s.at() + " resistance", "", s);
+            for (int i = from; i < lines.size(); i++) {
+                Optional<String> heat = sheet.word("sensors", s.at(), "at");
+                if (heat.isPresent()) {
+                    lines.set(i, with(lines.get(i), heat.get()));
+                }
             }
         }
-        lines.add(line);
+    }
+
+    private static LimitLine with(LimitLine line, String heat) {
+        return new LimitLine(line.quantity(), line.at(), line.standard(), line.least(), line.most(), line.times(), line.when(), line.where(),
+                Map.of("temperature", heat), line.reason(), line.basis(), line.line());
+    }
+
+    /** The sheet writes the years of a life as a bare number. */
+    private static Optional<Written> years(Statement s) {
+        Unit years = Units.named("years", Dimension.TIME).orElseThrow();
+        return s.value().filter(Written::figure).map(w -> w.unit().dimension() == Dimension.TIME ? w
+                : new Written(w.form(), years.toSi(w.low()), years.toSi(w.high()), years, w.figures(), w.text()));
+    }
+
+    /** A line that has a least and a most below it: `stretch: { least: 0.10 mm, most: 0.16 mm }`. */
+    private void ends(String line, String quantity, String at, Statement s) {
+        if (s.what().equals(line + " least")) {
+            least(quantity, at, s.value(), s);
+        } else if (s.what().equals(line + " most")) {
+            most(quantity, at, s.value(), s);
+        }
+    }
+
+    private void least(String quantity, String at, Optional<Written> least, Statement s) {
+        add(quantity, at, least, Optional.empty(), s);
+    }
+
+    private void most(String quantity, String at, Optional<Written> most, Statement s) {
+        add(quantity, at, Optional.empty(), most, s);
+    }
+
+    private void add(String quantity, String at, Optional<Written> least, Optional<Written> most, Statement s) {
+        if (least.or(() -> most).filter(Written::figure).isPresent()) {
+            lines.add(new LimitLine(quantity, at.equals(Place.ENGINE) ? "" : at, Optional.empty(), least, most, "", "", Map.of(), Map.of(), false,
+                    SHEET, s.where()));
+        }
     }
 }

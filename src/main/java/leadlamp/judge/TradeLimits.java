@@ -10,69 +10,83 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Unit;
 import leadlamp.quantity.Written;
 import leadlamp.record.LimitLine;
+import leadlamp.record.Place;
+import leadlamp.record.Problem;
+import leadlamp.record.TradeLines;
 import leadlamp.record.Where;
+import leadlamp.words.Names;
 import leadlamp.words.Vocabulary;
 
 /**
- * The trade's numbers, for when sheet and supplier are silent: the files {@code rules/<topic>/limits.yaml}, read when the project
- * is built and carried compiled. Two topics that give one quantity a limit, a number without its basis, and two lines of which
- * nobody could say which is the more particular, are refused.
+ * The trade's numbers, for when supplier and sheet are silent: the files {@code rules/<topic>/limits.yaml}, read when the project is
+ * built and carried compiled. Refused are two topics that give one quantity a limit, a number without its basis, words that
+ * nobody could have written, and two lines of which it cannot be said which is the more particular.
  */
 public final class TradeLimits {
-    /** The compiled form on the class path. */
+    /** Where the build step puts them. */
     public static final String RESOURCE = "/leadlamp/limits.bin";
-    private static final int MAGIC = 0x4c4c4c02;
+    private static final int FORM = 3;
 
     private final Map<String, List<LimitLine>> byQuantity;
 
-    private TradeLimits(List<LimitLine> lines) {
-        Map<String, List<LimitLine>> all = new HashMap<>();
-        for (LimitLine line : lines) {
-            all.computeIfAbsent(line.quantity(), q -> new ArrayList<>()).add(line);
-        }
-        this.byQuantity = all;
+    private TradeLimits(Map<String, List<LimitLine>> byQuantity) {
+        this.byQuantity = byQuantity;
     }
 
-    /** No numbers of the trade at all. */
+    /** No numbers at all. */
     public static TradeLimits none() {
-        return new TradeLimits(List.of());
+        return new TradeLimits(Map.of());
     }
 
     /**
-     * The numbers of a rules folder.
+     * Reads every `limits.yaml` of a folder of rules.
      *
-     * @throws IllegalArgumentException with every fault, its file and line, where the files do not hold together
+     * @throws IOException              if the folder cannot be read
+     * @throws IllegalArgumentException with all that is wrong, each with its place
      */
     public static TradeLimits ofFolder(Path rules, Vocabulary words) throws IOException {
-        List<LimitLine> lines = new ArrayList<>();
-        List<String> faults = new ArrayList<>();
-        Map<String, String> topicOf = new TreeMap<>();
+        Map<String, List<LimitLine>> lines = new TreeMap<>();
+        Map<String, String> owner = new HashMap<>();
+        List<String> wrong = new ArrayList<>();
         for (Path file : files(rules)) {
-            String topic = file.getParent().getFileName().toString();
-            LimitsFile read = LimitsFile.read(file, topic + "/" + file.getFileName(), words);
-            faults.addAll(read.faults());
-            for (LimitLine line : read.lines()) {
-                String other = topicOf.putIfAbsent(line.quantity(), topic);
-                if (other != null && !other.equals(topic)) {
-                    faults.add(line.line() + ": " + line.quantity() + " has a limit under " + other + " as well as under " + topic
-                            + ". One topic owns it.");
+            String name = rules.relativize(file).toString().replace('\\', '/');
+            List<Problem> problems = new ArrayList<>();
+            for (LimitLine line : TradeLines.read(file, name, words, problems)) {
+                String before = owner.putIfAbsent(line.quantity(), name);
+                if (before != null && !before.equals(name)) {
+                    wrong.add(line.line() + ": the " + line.quantity() + " has its limits in " + before
+                            + " already. One topic gives a quantity its limits.");
                 }
-                lines.add(line);
+                lines.computeIfAbsent(line.quantity(), q -> new ArrayList<>()).add(line);
+            }
+            for (Problem problem : problems) {
+                wrong.add(problem.where() + ": " + problem.what() + (problem.expected().isEmpty() ? "" : " " + problem.expected())
+                        + problem.nearest().map(n -> " Nearest word: " + n + ".").orElse(""));
             }
         }
-        faults.addAll(ties(lines));
-        if (!faults.isEmpty()) {
-            throw new IllegalArgumentException("The trade's limits do not hold together:\n  " + String.join("\n  ", faults));
+        for (List<LimitLine> of : lines.values()) {
+            for (int i = 0; i < of.size(); i++) {
+                words(of.get(i), words, wrong);
+                for (LimitLine before : of.subList(0, i)) {
+                    tie(of.get(i), before, wrong);
+                }
+            }
+        }
+        if (!wrong.isEmpty()) {
+            throw new IllegalArgumentException(String.join("\n", wrong));
         }
         return new TradeLimits(lines);
     }
@@ -83,41 +97,57 @@ public final class TradeLimits {
         }
     }
 
-    /** Lines of one quantity that may both apply, with neither more particular than the other. */
-    private static List<String> ties(List<LimitLine> lines) {
-        List<String> faults = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            for (int j = i + 1; j < lines.size(); j++) {
-                LimitLine one = lines.get(i);
-                LimitLine other = lines.get(j);
-                if (one.quantity().equals(other.quantity()) && Limits.particular(one) == Limits.particular(other)
-                        && !exclusive(one, other)) {
-                    faults.add(other.line() + ": " + one.quantity() + " has two lines that may both apply, and neither is the more "
-                            + "particular; the other stands at " + one.line() + ".");
-                }
+    /** A line that could never hold is worse than none: it looks as if the trade had a number. */
+    private static void words(LimitLine line, Vocabulary words, List<String> wrong) {
+        String the = line.line() + ": the " + line.quantity();
+        if (line.least().isEmpty() && line.most().isEmpty()) {
+            wrong.add(the + " has neither `least` nor `most`.");
+        }
+        if (!line.times().isEmpty() && words.quantity(line.times()).filter(q -> q.name().equals(line.times())).isEmpty()) {
+            wrong.add(the + " is a share of \"" + line.times() + "\", which is no quantity.");
+        }
+        for (String word : line.where().keySet()) {
+            if (Names.resolve(word, words).isEmpty()) {
+                wrong.add(the + " holds for \"" + word + "\", which names nothing that is written."
+                        + Names.nearest(word, words).map(n -> " Nearest: " + n + ".").orElse(""));
             }
         }
-        return faults;
+        TreeSet<String> known = new TreeSet<>();
+        words.placeWords().forEach(word -> known.add(word.name()));
+        for (String word : line.at().isEmpty() ? List.<String>of() : Arrays.asList(line.at().split(" "))) {
+            if (!known.contains(word)) {
+                wrong.add(the + " is limited at \"" + line.at() + "\", and \"" + word + "\" is no word of a place."
+                        + Vocabulary.nearest(word, known).map(n -> " Nearest word: " + n + ".").orElse(""));
+            }
+        }
     }
 
-    private static boolean exclusive(LimitLine one, LimitLine other) {
-        if (!one.at().equals(other.at()) && !one.at().isEmpty() && !other.at().isEmpty()
-                && !leadlamp.record.Place.related(one.at(), other.at())) {
-            return true;
+    /** Two lines that may both hold, neither being the more particular, leave open which of them is meant. */
+    private static void tie(LimitLine line, LimitLine before, List<String> wrong) {
+        if (Limits.particular(line) == Limits.particular(before) && !exclude(line, before)) {
+            wrong.add(line.line() + ": the " + line.quantity() + " is limited twice for one case, and neither line is the more particular; see line "
+                    + before.line().line() + ".");
         }
-        if (!one.when().equals(other.when()) && !one.when().isEmpty() && !other.when().isEmpty()) {
-            return true;
-        }
-        if (!one.asides().getOrDefault("speed", "").equals(other.asides().getOrDefault("speed", ""))) {
+    }
+
+    private static boolean exclude(LimitLine one, LimitLine other) {
+        if (!one.at().isEmpty() && !other.at().isEmpty() && !Place.related(one.at(), other.at()) && sameAxes(one.at(), other.at())
+                || !one.when().isEmpty() && !other.when().isEmpty() && !one.when().equals(other.when())
+                || !one.asides().getOrDefault("speed", "").equals(other.asides().getOrDefault("speed", ""))) {
             return true;
         }
         for (Map.Entry<String, String> word : one.where().entrySet()) {
             String there = other.where().get(word.getKey());
-            if (there != null && Collections.disjoint(List.of(word.getValue().split(", ")), List.of(there.split(", ")))) {
+            if (there != null && Collections.disjoint(Arrays.asList(word.getValue().split(", ")), Arrays.asList(there.split(", ")))) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** `intake` and `exhaust` shut each other out; `intake` and `front` may be one place. */
+    private static boolean sameAxes(String one, String other) {
+        return !Place.related(one, one + " " + other) || !Place.related(other, one + " " + other);
     }
 
     /** The lines of a quantity. */
@@ -125,127 +155,126 @@ public final class TradeLimits {
         return byQuantity.getOrDefault(quantity, List.of());
     }
 
-    /** Quantities that have a number of the trade. */
+    /** Quantities that have a number of the trade, by name. */
     public List<String> quantities() {
-        return byQuantity.keySet().stream().sorted().toList();
+        return List.copyOf(new TreeSet<>(byQuantity.keySet()));
     }
 
-    /** Writes the compiled form. */
+    /** Writes them in the form that {@link #compiled()} reads. */
     public void compile(OutputStream out) throws IOException {
         DataOutputStream data = new DataOutputStream(out);
-        data.writeInt(MAGIC);
-        Map<String, List<LimitLine>> sorted = new TreeMap<>(byQuantity);
-        data.writeInt(sorted.values().stream().mapToInt(List::size).sum());
-        for (List<LimitLine> lines : sorted.values()) {
-            for (LimitLine line : lines) {
-                write(line, data);
+        data.writeInt(FORM);
+        data.writeInt(byQuantity.size());
+        for (Map.Entry<String, List<LimitLine>> of : new TreeMap<>(byQuantity).entrySet()) {
+            data.writeUTF(of.getKey());
+            data.writeInt(of.getValue().size());
+            for (LimitLine line : of.getValue()) {
+                data.writeUTF(line.at());
+                size(data, line.standard());
+                size(data, line.least());
+                size(data, line.most());
+                data.writeUTF(line.times());
+                data.writeUTF(line.when());
+                words(data, line.where());
+                words(data, line.asides());
+                data.writeBoolean(line.reason());
+                data.writeUTF(line.basis());
+                data.writeUTF(line.line().file());
+                data.writeInt(line.line().line());
+                data.writeInt(line.line().column());
             }
         }
         data.flush();
     }
 
-    /** The numbers as compiled into the program. */
+    /**
+     * The numbers that the build step has put on the class path.
+     *
+     * @throws IllegalStateException where it has put none
+     */
     public static TradeLimits compiled() {
         return Compiled.LIMITS;
     }
 
-    /** The numbers of a compiled form. */
-    static TradeLimits read(InputStream in) throws IOException {
-        DataInputStream data = new DataInputStream(new BufferedInputStream(in));
-        if (data.readInt() != MAGIC) {
-            throw new IOException("these are no limits of this version");
-        }
-        int count = data.readInt();
-        List<LimitLine> lines = new ArrayList<>(count);
-        for (int i = 0; i < count; i++) {
-            lines.add(line(data));
-        }
-        return new TradeLimits(lines);
-    }
-
-    private static void write(LimitLine line, DataOutputStream out) throws IOException {
-        out.writeUTF(line.quantity());
-        out.writeUTF(line.at());
-        size(line.standard(), out);
-        size(line.least(), out);
-        size(line.most(), out);
-        out.writeUTF(line.times());
-        out.writeUTF(line.when());
-        words(line.where(), out);
-        words(line.asides(), out);
-        out.writeBoolean(line.reason());
-        out.writeUTF(line.basis());
-        out.writeUTF(line.line().file());
-        out.writeInt(line.line().line());
-        out.writeInt(line.line().column());
-    }
-
-    private static LimitLine line(DataInputStream in) throws IOException {
-        return new LimitLine(in.readUTF(), in.readUTF(), size(in), size(in), size(in), in.readUTF(), in.readUTF(), words(in), words(in),
-                in.readBoolean(), in.readUTF(), new Where(in.readUTF(), in.readInt(), in.readInt()));
-    }
-
-    private static void size(Optional<Written> size, DataOutputStream out) throws IOException {
-        out.writeBoolean(size.isPresent());
-        if (size.isPresent()) {
-            Written w = size.get();
-            out.writeUTF(w.form().name());
-            out.writeDouble(w.low());
-            out.writeDouble(w.high());
-            out.writeUTF(w.unit().word());
-            out.writeUTF(w.unit().dimension().name());
-            out.writeDouble(w.unit().factor());
-            out.writeDouble(w.unit().offset());
-            out.writeInt(w.figures());
-            out.writeUTF(w.text());
-        }
-    }
-
-    private static Optional<Written> size(DataInputStream in) throws IOException {
-        if (!in.readBoolean()) {
-            return Optional.empty();
-        }
-        Written.Form form = Written.Form.valueOf(in.readUTF());
-        double low = in.readDouble();
-        double high = in.readDouble();
-        String word = in.readUTF();
-        leadlamp.quantity.Dimension dimension = leadlamp.quantity.Dimension.valueOf(in.readUTF());
-        Unit unit = new Unit(word, dimension, in.readDouble(), in.readDouble());
-        return Optional.of(new Written(form, low, high, unit, in.readInt(), in.readUTF()));
-    }
-
-    private static void words(Map<String, String> words, DataOutputStream out) throws IOException {
-        out.writeInt(words.size());
-        for (Map.Entry<String, String> word : new TreeMap<>(words).entrySet()) {
-            out.writeUTF(word.getKey());
-            out.writeUTF(word.getValue());
-        }
-    }
-
-    private static Map<String, String> words(DataInputStream in) throws IOException {
-        int count = in.readInt();
-        if (count == 0) {
-            return Map.of();
-        }
-        Map<String, String> words = new TreeMap<>();
-        for (int i = 0; i < count; i++) {
-            words.put(in.readUTF(), in.readUTF());
-        }
-        return Collections.unmodifiableMap(words);
-    }
-
+    /** Loaded once, when first asked for. */
     private static final class Compiled {
         private static final TradeLimits LIMITS = load();
 
         private static TradeLimits load() {
             try (InputStream in = TradeLimits.class.getResourceAsStream(RESOURCE)) {
                 if (in == null) {
-                    throw new IllegalStateException("the program lacks the trade's limits, " + RESOURCE);
+                    throw new IllegalStateException("the program lacks the trade's numbers, " + RESOURCE);
                 }
                 return read(in);
             } catch (IOException broken) {
-                throw new UncheckedIOException("the program's limits cannot be read, " + RESOURCE, broken);
+                throw new UncheckedIOException("the trade's numbers cannot be read, " + RESOURCE, broken);
             }
         }
+    }
+
+    /** Reads what {@link #compile} wrote. */
+    static TradeLimits read(InputStream in) throws IOException {
+        DataInputStream data = new DataInputStream(new BufferedInputStream(in, 1 << 16));
+        if (data.readInt() != FORM) {
+            throw new IOException("they are of another version");
+        }
+        Map<String, List<LimitLine>> byQuantity = new HashMap<>();
+        for (int q = data.readInt(); q > 0; q--) {
+            String quantity = data.readUTF();
+            List<LimitLine> lines = new ArrayList<>();
+            for (int n = data.readInt(); n > 0; n--) {
+                lines.add(new LimitLine(quantity, data.readUTF(), size(data), size(data), size(data), data.readUTF(), data.readUTF(),
+                        words(data), words(data), data.readBoolean(), data.readUTF(), new Where(data.readUTF(), data.readInt(), data.readInt())));
+            }
+            byQuantity.put(quantity, lines);
+        }
+        return new TradeLimits(byQuantity);
+    }
+
+    private static void size(DataOutputStream data, Optional<Written> size) throws IOException {
+        data.writeBoolean(size.isPresent());
+        if (size.isPresent()) {
+            Written written = size.get();
+            data.writeByte(written.form().ordinal());
+            data.writeDouble(written.low());
+            data.writeDouble(written.high());
+            data.writeUTF(written.unit().word());
+            data.writeByte(written.unit().dimension().ordinal());
+            data.writeDouble(written.unit().factor());
+            data.writeDouble(written.unit().offset());
+            data.writeInt(written.figures());
+            data.writeUTF(written.text());
+        }
+    }
+
+    private static Optional<Written> size(DataInputStream data) throws IOException {
+        if (!data.readBoolean()) {
+            return Optional.empty();
+        }
+        Written.Form form = Written.Form.values()[data.readByte()];
+        double low = data.readDouble();
+        double high = data.readDouble();
+        Unit unit = new Unit(data.readUTF(), Dimension.values()[data.readByte()], data.readDouble(), data.readDouble());
+        return Optional.of(new Written(form, low, high, unit, data.readInt(), data.readUTF()));
+    }
+
+    private static void words(DataOutputStream data, Map<String, String> words) throws IOException {
+        data.writeInt(words.size());
+        for (Map.Entry<String, String> word : new TreeMap<>(words).entrySet()) {
+            data.writeUTF(word.getKey());
+            data.writeUTF(word.getValue());
+        }
+    }
+
+    private static Map<String, String> words(DataInputStream data) throws IOException {
+        int count = data.readInt();
+        if (count == 0) {
+            return Map.of();
+        }
+        Map<String, String> words = new TreeMap<>();
+        for (int i = 0; i < count; i++) {
+            words.put(data.readUTF(), data.readUTF());
+        }
+        return Collections.unmodifiableMap(words);
     }
 }

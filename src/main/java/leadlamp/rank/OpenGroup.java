@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -102,8 +103,13 @@ public record OpenGroup(Want want, List<String> details, List<String> places, Li
         }
         others.remove(want);
         List<Also> also = new ArrayList<>();
+        Set<String> ofJoints = new TreeSet<>();
         for (Want other : others) {
-            also.add(new Also(other, wants.details(other, answers)));
+            List<String> details = wants.details(other, answers);
+            boolean joint = other.how() == Want.How.LOOK && other.word().startsWith(Wants.JOINT);
+            if (!joint || ofJoints.add(details.toString())) {
+                also.add(new Also(joint ? Wants.JOINTS : other, details));
+            }
         }
         return new OpenGroup(want, wants.details(want, answers), wants.places(want, answers), List.copyOf(answers),
                 List.copyOf(also));

@@ -34,10 +34,12 @@ import leadlamp.words.Vocabulary;
  * @param later    what cannot be told and is not due yet, worst first
  * @param clear    what is clear, by topic, check and place
  * @param unused   entries under `accepted` that accept nothing that was found
+ * @param ranOut   entries under `accepted` whose time is over by the record's own latest date; they accept nothing
  */
 public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> open, List<OpenGroup> groups,
-        List<Ranked> later, List<Ranked> clear, List<Build.Accepted> unused) {
+        List<Ranked> later, List<Ranked> clear, List<Build.Accepted> unused, List<Build.Accepted> ranOut) {
 
+    private static final int YEAR = 4;
     private static final String HARM = "harm if it lets go";
 
     /** Ranks what came of an audit. */
@@ -50,8 +52,34 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
         for (Condition condition : audit.conditions()) {
             holding.add(condition.name());
         }
-        return of(audit.answers(), holding, audit.build().sheet(), audit.build().accepted(),
+        return of(audit.answers(), holding, audit.build().sheet(), audit.build().accepted(), latest(audit.build()),
                 answer -> chance(audit.lastChance(answer), order), words);
+    }
+
+    /** The latest date of the record: no clock is asked, so that an answer is the same tomorrow. */
+    private static String latest(Build build) {
+        String latest = "";
+        for (Statement line : build.statements()) {
+            String date = line.asides().getOrDefault("date", "");
+            if (year(date) && date.compareTo(latest) > 0) {
+                latest = date;
+            }
+        }
+        return latest;
+    }
+
+    private static boolean year(String date) {
+        for (int i = 0; i < YEAR; i++) {
+            if (i >= date.length() || date.charAt(i) < '0' || date.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** `2026-03` is over when a day of `2026-04` stands in the record; what is no date never is. */
+    private static boolean over(String until, String latest) {
+        return year(until) && latest.compareTo(until) > 0 && !latest.startsWith(until);
     }
 
     private static Chance chance(LastChance last, Map<String, Integer> order) {
@@ -70,17 +98,23 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
      * @param conditions named conditions that hold
      * @param sheet      says how bad it is if a joint lets go
      * @param accepted   entries of the record
+     * @param latest     the latest date of the record, as `2026-03-14`; empty where it has none
      * @param chances    the last chance of each
      * @param words      the vocabulary
      */
     public static Ranking of(List<Answer> answers, Set<String> conditions, EngineSheet sheet,
-            List<Build.Accepted> accepted, Chances chances, Vocabulary words) {
+            List<Build.Accepted> entries, String latest, Chances chances, Vocabulary words) {
         Scale scale = new Scale(conditions, harms(sheet));
         List<Ranked> found = new ArrayList<>();
         List<Ranked> lived = new ArrayList<>();
         List<Ranked> open = new ArrayList<>();
         List<Ranked> later = new ArrayList<>();
         List<Ranked> clear = new ArrayList<>();
+        List<Build.Accepted> accepted = new ArrayList<>();
+        List<Build.Accepted> ranOut = new ArrayList<>();
+        for (Build.Accepted entry : entries) {
+            (over(entry.until(), latest) ? ranOut : accepted).add(entry);
+        }
         List<Build.Accepted> unused = new ArrayList<>(accepted);
         for (Answer answer : answers) {
             Optional<Build.Accepted> entry = entry(answer, accepted);
@@ -100,7 +134,7 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
         later.sort(Order.OPEN);
         clear.sort(Order.CLEAR);
         return new Ranking(List.copyOf(found), List.copyOf(lived), List.copyOf(open), OpenGroup.of(open, new Wants(words)),
-                List.copyOf(later), List.copyOf(clear), List.copyOf(unused));
+                List.copyOf(later), List.copyOf(clear), List.copyOf(unused), List.copyOf(ranOut));
     }
 
     /** All answers in ranked order: found, accepted, cannot tell, due later, clear. */

@@ -19,8 +19,8 @@ final class Amounts {
     private static final MathContext ONE_FIGURE = new MathContext(1, RoundingMode.HALF_UP);
     private static final MathContext TWO_FIGURES = new MathContext(2, RoundingMode.HALF_UP);
     private static final char SMALL_FIGURE = '3';
-    /** A limit is printed as exactly as it was written, which the decimals of the reading may not reach. */
-    private static final int MOST_DECIMALS = 9;
+    /** A limit may be written with so many more decimals than the reading. */
+    private static final int MORE_DECIMALS = 3;
     private static final double SAME = 1e-9;
 
     private Amounts() {
@@ -138,14 +138,17 @@ final class Amounts {
         return rounded.scale() < 0 ? rounded.setScale(0).toPlainString() : rounded.toPlainString();
     }
 
+    /** As written where it was written in this unit; from another unit with one decimal more than the reading has. */
     private static String exact(OptionalDouble si, Unit unit, int figures) {
         double written = unit.fromSi(si.getAsDouble());
-        int decimals = Math.max(0, figures);
-        while (decimals < MOST_DECIMALS && Math.abs(Double.parseDouble(number(written, decimals)) - written)
-                > SAME * Math.max(1, Math.abs(written))) {
-            decimals++;
+        int least = Math.max(0, figures);
+        for (int decimals = least; decimals <= least + MORE_DECIMALS; decimals++) {
+            if (Math.abs(Double.parseDouble(number(written, decimals)) - written)
+                    <= SAME * Math.max(1, Math.abs(written))) {
+                return number(written, decimals);
+            }
         }
-        return number(written, decimals);
+        return number(written, least + 1);
     }
 
     private static String unit(String figures, Unit unit) {

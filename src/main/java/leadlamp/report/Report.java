@@ -280,7 +280,8 @@ public final class Report {
             for (OpenGroup.Also other : group.also()) {
                 also.add(wording.want(other.want(), other.details()));
             }
-            groups.add(new Group(todo(group), Wording.places(group.places()), wording.gauge(group.want()),
+            groups.add(new Group(todo(group),
+                    Wording.places(group.answers().get(0).check().askedOf(), group.places()), wording.gauge(group.want()),
                     inside.get(0).settleWith(), List.copyOf(also), asked(group.answers(), inside),
                     Wording.gaps(Findings.because(inside)), odds(inside), List.copyOf(inside)));
         }
@@ -349,6 +350,11 @@ public final class Report {
 
     private List<String> remarks() {
         List<String> remarks = new ArrayList<>();
+        for (Build.Accepted entry : ranking.ranOut()) {
+            remarks.add("Under accepted, line " + entry.where().line() + ": the time of " + entry.check()
+                    + (entry.at().isEmpty() ? "" : " at " + entry.at()) + " ran out (" + entry.until()
+                    + "), for the record has a later date. It is accepted no longer.");
+        }
         for (Build.Accepted entry : ranking.unused()) {
             remarks.add("Under accepted, line " + entry.where().line() + ": " + entry.check()
                     + (entry.at().isEmpty() ? "" : " at " + entry.at())

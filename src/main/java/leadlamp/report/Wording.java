@@ -55,9 +55,14 @@ final class Wording {
 
     /** Several places as they stand in a record: `cylinder 1, 2 and 3`; nothing for the engine as a whole. */
     static String places(List<String> places) {
+        return places("", places);
+    }
+
+    /** The same, of a check that is asked of this group. */
+    static String places(String group, List<String> places) {
         List<String> said = new ArrayList<>();
         for (String at : places) {
-            said.add(place("", at));
+            said.add(place(group, at));
         }
         return together(said);
     }
@@ -305,7 +310,7 @@ final class Wording {
 
     private String record(String word) {
         Optional<Quantity> quantity = words.quantity(word);
-        if (quantity.isPresent()) {
+        if (quantity.isPresent() && !joint(word)) {
             return (quantity.get().dimension() == Dimension.COUNT ? "Count " : "Measure ") + word;
         }
         int blank = word.indexOf(' ');

@@ -80,7 +80,7 @@ class NextTest {
                 List.of(found(WORST, "1", stated("a", "1", "form", "hollow", 3)),
                         found(BAD, "1", stated("a", "1", "form", "hollow", 3)),
                         found(SLIGHT, "1", stated("a", "1", "form", "hollow", 3))),
-                Set.of(), sheet(), List.of(),
+                Set.of(), sheet(), List.of(), "",
                 chances(Map.of("worst", new Chance("sump fitted", Chance.Standing.LATER, 5),
                         "bad", new Chance("head set down", Chance.Standing.NEXT, 0))), WORDS);
         Next next = Next.of(ranking, WORDS);
@@ -90,6 +90,6 @@ class NextTest {
     }
 
     private static Next next(Answer... answers) {
-        return Next.of(Ranking.of(List.of(answers), Set.of(), sheet(), List.of(), chances(Map.of()), WORDS), WORDS);
+        return Next.of(Ranking.of(List.of(answers), Set.of(), sheet(), List.of(), "", chances(Map.of()), WORDS), WORDS);
     }
 }

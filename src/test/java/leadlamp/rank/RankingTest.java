@@ -110,7 +110,7 @@ class RankingTest {
                 List.of(found(check, "oil pump to block", PIN), found(check, "sump to block 3", PIN),
                         found(check, "knock sensor to block", PIN)),
                 Set.of(), sheet(harm("oil pump to block", "Catastrophic"), harm("sump to block", "Negligible")),
-                List.of(), chances(Map.of()), WORDS);
+                List.of(), "", chances(Map.of()), WORDS);
 
         assertThat(ranking.found()).extracting(r -> r.ask().at(), r -> r.weights().get(0).severity(),
                 r -> r.weights().get(0).ofTheJoint()).containsExactly(
@@ -123,7 +123,7 @@ class RankingTest {
     void the_harm_of_one_joint_is_not_that_of_another() {
         Check check = check("crown", "bottom-end", MARGINAL, OCCASIONAL);
         Ranking ranking = Ranking.of(List.of(found(check, "2", PIN)), Set.of(),
-                sheet(harm("oil pump to block", "Catastrophic")), List.of(), chances(Map.of()), WORDS);
+                sheet(harm("oil pump to block", "Catastrophic")), List.of(), "", chances(Map.of()), WORDS);
 
         assertThat(ranking.found().get(0).worst()).isEqualTo(MARGINAL);
     }
@@ -178,7 +178,7 @@ class RankingTest {
                 List.of(found(inferred, "engine", seen("cam gear", "intake", "play", "owner", 3)),
                         found(late, "10", PIN), found(late, "2 intake", PIN), found(late, "2", PIN),
                         found(proven, "engine", PIN), found(soon, "engine", PIN), found(shut, "engine", PIN)),
-                Set.of(), sheet(), List.of(),
+                Set.of(), sheet(), List.of(), "",
                 chances(Map.of("z-soon", new Chance("head set down", Chance.Standing.NEXT, 0),
                         "a-shut", new Chance("crankshaft laid", Chance.Standing.PASSED, 4),
                         "b-late", new Chance("sump fitted", Chance.Standing.LATER, 9))), WORDS);
@@ -200,11 +200,11 @@ class RankingTest {
                     : i % 3 == 1 ? untold(check, at, missing("reading " + i % 4, at), missing("reading " + i % 5, at))
                             : clear(check, at));
         }
-        Ranking first = Ranking.of(answers, Set.of(), sheet(), List.of(), chances(Map.of()), WORDS);
+        Ranking first = Ranking.of(answers, Set.of(), sheet(), List.of(), "", chances(Map.of()), WORDS);
         Random random = new Random(12);
         for (int i = 0; i < 20; i++) {
             Collections.shuffle(answers, random);
-            assertThat(Ranking.of(answers, Set.of(), sheet(), List.of(), chances(Map.of()), WORDS)).isEqualTo(first);
+            assertThat(Ranking.of(answers, Set.of(), sheet(), List.of(), "", chances(Map.of()), WORDS)).isEqualTo(first);
         }
         assertThat(first.all()).hasSameSizeAs(answers);
     }
@@ -240,6 +240,22 @@ class RankingTest {
         assertThat(accepting(check, List.of(stale)).unused()).containsExactly(stale);
     }
 
+    @Test
+    void an_acceptance_whose_time_is_over_by_the_records_own_dates_accepts_no_longer() {
+        Check check = check("pin", "cam-drive", CATASTROPHIC, PROBABLE);
+        Build.Accepted entry = accepted("pin", "intake"); // until 2027-03-01
+
+        assertThat(on("2027-03-02", check, entry).accepted()).isEmpty();
+        assertThat(on("2027-03-02", check, entry).ranOut()).containsExactly(entry);
+        assertThat(on("2027-03-01", check, entry).accepted()).hasSize(1);
+        assertThat(on("", check, entry).accepted()).hasSize(1);
+    }
+
+    private static Ranking on(String latest, Check check, Build.Accepted entry) {
+        return Ranking.of(List.of(found(check, "intake", PIN)), Set.of(), sheet(), List.of(entry), latest,
+                chances(Map.of()), WORDS);
+    }
+
     // --- what cannot be told
 
     @Test
@@ -251,7 +267,7 @@ class RankingTest {
                 List.of(untold(critical, "1", missing("a", "1")), untold(worse, "1", missing("b", "1")),
                         untold(worse, "2", gap(Gap.Why.TOO_COARSE, "b", OptionalDouble.of(0.4), "2")),
                         untold(soon, "1", missing("c", "1"))),
-                Set.of(), sheet(), List.of(),
+                Set.of(), sheet(), List.of(), "",
                 chances(Map.of("z-soon", new Chance("head set down", Chance.Standing.NEXT, 0))), WORDS);
 
         assertThat(names(ranking.open())).containsExactly("z-catastrophic 2", "z-soon 1", "z-catastrophic 1",
@@ -262,7 +278,7 @@ class RankingTest {
     void what_is_due_later_has_a_list_of_its_own() {
         Check check = check("pin", "cam-drive", CATASTROPHIC, PROBABLE);
         Ranking ranking = Ranking.of(List.of(later(check, "intake", missing("cam gear pin form", "intake"))), Set.of(),
-                sheet(), List.of(), chances(Map.of()), WORDS);
+                sheet(), List.of(), "", chances(Map.of()), WORDS);
 
         assertThat(ranking.open()).isEmpty();
         assertThat(ranking.groups()).isEmpty();
@@ -280,7 +296,7 @@ class RankingTest {
                         untold(taper, "main 1", missing("main journal diameter", "main 1")),
                         untold(taper, "main 2", missing("main journal diameter", "main 2")),
                         untold(pin, "intake", missing("cam gear pin form", "intake"))),
-                Set.of(), sheet(), List.of(), chances(Map.of()), WORDS);
+                Set.of(), sheet(), List.of(), "", chances(Map.of()), WORDS);
 
         assertThat(ranking.groups()).extracting(g -> g.want().word()).containsExactly("cam gear pin",
                 "main journal diameter");
@@ -322,7 +338,7 @@ class RankingTest {
                         untold(locker, "cam cap to head", missing("joint thread-locker", "cam cap to head")),
                         untold(bolt, "head to block", missing("joint class", "head to block")),
                         untold(locker, "head to block", missing("joint thread-locker", "head to block"))),
-                Set.of(), sheet(), List.of(), chances(Map.of()), WORDS);
+                Set.of(), sheet(), List.of(), "", chances(Map.of()), WORDS);
 
         assertThat(ranking.groups()).extracting(g -> g.want().word(), OpenGroup::places, OpenGroup::details)
                 .containsExactly(
@@ -338,7 +354,7 @@ class RankingTest {
 
     private static Ranking accepting(Check check, List<Build.Accepted> entries) {
         return Ranking.of(List.of(found(check, "intake", PIN), found(check, "exhaust", PIN)), Set.of(), sheet(),
-                entries, chances(Map.of()), WORDS);
+                entries, "", chances(Map.of()), WORDS);
     }
 
     private static Check shifted(Likelihood likelihood, Map<String, Integer> shifts) {
@@ -346,14 +362,14 @@ class RankingTest {
     }
 
     private static Weight only(Check check, Set<String> conditions) {
-        return Ranking.of(List.of(found(check, "intake", PIN)), conditions, sheet(), List.of(), chances(Map.of()),
+        return Ranking.of(List.of(found(check, "intake", PIN)), conditions, sheet(), List.of(), "", chances(Map.of()),
                 WORDS)
                 .found().get(0).weights().get(0);
     }
 
     private static Certainty certainty(String topic, Fact evidence) {
         Check check = check("pin", topic, CATASTROPHIC, PROBABLE);
-        return Ranking.of(List.of(found(check, "intake", evidence)), Set.of(), sheet(), List.of(), chances(Map.of()),
+        return Ranking.of(List.of(found(check, "intake", evidence)), Set.of(), sheet(), List.of(), "", chances(Map.of()),
                 WORDS)
                 .found().get(0).certainty().orElseThrow();
     }
@@ -363,7 +379,7 @@ class RankingTest {
     }
 
     private static List<String> order(Answer... answers) {
-        return names(Ranking.of(List.of(answers), Set.of(), sheet(), List.of(), chances(Map.of()), WORDS).found());
+        return names(Ranking.of(List.of(answers), Set.of(), sheet(), List.of(), "", chances(Map.of()), WORDS).found());
     }
 
     private static List<String> names(List<Ranked> list) {

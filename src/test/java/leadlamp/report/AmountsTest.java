@@ -56,6 +56,14 @@ class AmountsTest {
     }
 
     @Test
+    void a_limit_of_another_unit_has_one_decimal_more_than_the_reading() {
+        Unit inch = new Unit("in", Dimension.LENGTH, 0.0254, 0);
+
+        assertThat(Amounts.limit(0.00005, inch, 4)).isEqualTo("0.00197 in");
+        assertThat(Amounts.limit(0.0000508, inch, 4)).isEqualTo("0.0020 in");
+    }
+
+    @Test
     void a_sentence_speaks_of_the_side_that_is_broken() {
         Value pin = read("cam gear pin diameter", "intake", 4.90, 2, 0.006, "micrometer", 1);
 

@@ -67,7 +67,7 @@ final class Example {
     /** Nothing found, nothing open. */
     static ReportModel quiet() {
         Verdict pin = within(read("cam gear pin diameter", "intake", 5.001, 3, 0.004, "micrometer 0-25", 20), 4.97, 5.02);
-        Ranking ranking = Ranking.of(List.of(clear(pinCheck(), "intake", pin)), Set.of(), sheet(), List.of(),
+        Ranking ranking = Ranking.of(List.of(clear(pinCheck(), "intake", pin)), Set.of(), sheet(), List.of(), "",
                 chances(Map.of()), WORDS);
         return Report.of(build(RECORD, "Sound three", List.of()), ranking, List.of(), List.of(pin), List.of(),
                 course(), WORDS);
@@ -110,7 +110,7 @@ final class Example {
 
         Ranking ranking = Ranking.of(answers, Set.of("rev limit raised"),
                 sheet(new String[] {"joint", "oil pump to block", "harm if it lets go", "Catastrophic"}),
-                List.of(accepted("trigger-disc-loose", ""), accepted("no-such-finding", "3")),
+                List.of(accepted("trigger-disc-loose", ""), accepted("no-such-finding", "3")), "",
                 chances(Map.of("cam-gear-pin-hollow", new Chance("timing drive fitted", Chance.Standing.NEXT, 0),
                         "thread-locker-on-torque-figure", new Chance("sump fitted", Chance.Standing.LATER, 3),
                         "bearing-oil-clearance", new Chance("crankshaft laid", Chance.Standing.PASSED, 2))), WORDS);

@@ -70,7 +70,7 @@ class FindingsTest {
     }
 
     private static ReportModel report(List<Build.Accepted> accepted, Answer... answers) {
-        Ranking ranking = Ranking.of(new ArrayList<>(List.of(answers)), Set.of(), sheet(), accepted, chances(Map.of()),
+        Ranking ranking = Ranking.of(new ArrayList<>(List.of(answers)), Set.of(), sheet(), accepted, "", chances(Map.of()),
                 WORDS);
         Build build = new Build(Handmade.RECORD, "Three", sheet(), List.of(), List.of(), Map.of(), List.of(), accepted,
                 List.of(), List.of(), List.of(), "");
