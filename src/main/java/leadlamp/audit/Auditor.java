@@ -111,7 +111,7 @@ public final class Auditor {
         }
     }
 
-    /** Audits one build with its facts put into an order of the caller's, which must make no difference. */
+    /** Audits one build with its facts given to the rules in an order of the caller's, which must make no difference. */
     Audit audit(Build build, UnaryOperator<List<Fact>> order) {
         List<Fact> facts = new FactsOf(words).build(build);
         Derivation.Worked worked = Derivation.work(build, words);
@@ -121,13 +121,12 @@ public final class Auditor {
         facts.addAll(worked.words());
         List<Verdict> verdicts = Judge.judge(values, facts, build, words, trade);
         facts.addAll(verdicts);
-        facts = order.apply(facts);
-        List<Condition> holding = rules.conditions(facts);
+        List<Condition> holding = rules.conditions(order.apply(facts));
         facts.addAll(holding);
 
-        Recorded recorded = new Recorded(facts, build.leftOut());
+        Recorded recorded = new Recorded(facts, build.leftOut(), words);
         Groups groups = new Groups(build, facts, words);
-        Needs wants = new Needs(recorded, groups, words, worked.missing(), needs);
+        Needs wants = new Needs(recorded, groups, words, worked.missing(), needs, conditions);
         Work work = new Work(build, words);
         Asks asks = new Asks(groups, recorded, wants, work, conditions);
         List<Asks.Question> questions = asks.all(checks);
@@ -135,7 +134,7 @@ public final class Auditor {
         for (Asks.Question question : questions) {
             asked.add(question.ask());
         }
-        List<Finding> found = rules.run(asked, facts);
+        List<Finding> found = rules.run(asked, order.apply(facts));
 
         Answers answers = new Answers(wants, asks, work, words, build.sheet(), found);
         List<Answer> all = new ArrayList<>(questions.size());

@@ -3,6 +3,7 @@ package leadlamp.audit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,6 @@ import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
 import leadlamp.record.Place;
-import leadlamp.record.Where;
 import leadlamp.words.Part;
 import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
@@ -34,11 +34,12 @@ import leadlamp.words.Vocabulary;
 final class Needs {
     private static final String FIGURE = " figure";
     private static final int DEEPEST = 4;
-    private static final Where NOWHERE = new Where("", 0, 0);
+    private static final Ask ENGINE = new Ask("", "", Place.ENGINE);
 
     private final Recorded recorded;
     private final Groups groups;
     private final Vocabulary words;
+    private final Map<String, ConditionPage> conditions;
     private final Map<String, List<Missing>> missing = new HashMap<>();
     private final Map<String, Optional<Need>> taken;
     private final Map<String, Map<String, List<String>>> wanted = new HashMap<>();
@@ -72,45 +73,27 @@ final class Needs {
         private final List<Fact> grounds = new ArrayList<>();
         private final List<Verdict> margins = new ArrayList<>();
 
-        /** In the order of their lines, whatever order the facts were put in. */
+        private final Map<Fact, Boolean> known = new IdentityHashMap<>();
+
+        /** Each once, in the order in which the needs were met. */
         List<Fact> grounds() {
-            grounds.sort(Met::byLine);
             return grounds;
         }
 
         List<Verdict> margins() {
-            margins.sort(Met::byLine);
             return margins;
         }
 
-        private static int byLine(Fact one, Fact other) {
-            int byPlace = first(one).compareTo(first(other));
-            if (byPlace != 0) {
-                return byPlace;
-            }
-            int bySubject = Groups.subject(one).compareTo(Groups.subject(other));
-            return bySubject != 0 ? bySubject : Natural.compare(one.at(), other.at());
-        }
-
-        private static Where first(Fact fact) {
-            return fact.places().isEmpty() ? NOWHERE : fact.places().get(0);
-        }
-
         private void ground(Fact fact) {
-            once(grounds, fact);
+            if (known.put(fact, true) == null) {
+                grounds.add(fact);
+            }
         }
 
         private void margin(Verdict verdict) {
-            once(margins, verdict);
-        }
-
-        private static <T> void once(List<T> all, T one) {
-            for (T known : all) {
-                if (known == one) {
-                    return;
-                }
+            if (known.put(verdict, true) == null) {
+                margins.add(verdict);
             }
-            all.add(one);
         }
     }
 
@@ -118,7 +101,8 @@ final class Needs {
      * @param taken words taken apart already; more are added
      */
     Needs(Recorded recorded, Groups groups, Vocabulary words, Collection<Missing> missing,
-            Map<String, Optional<Need>> taken) {
+            Map<String, Optional<Need>> taken, Map<String, ConditionPage> conditions) {
+        this.conditions = conditions;
         this.recorded = recorded;
         this.groups = groups;
         this.words = words;
@@ -148,13 +132,29 @@ final class Needs {
         List<Unmet> unmet = new ArrayList<>();
         for (String word : way.needs()) {
             Optional<Need> need = need(word, ask);
-            if (need.isPresent()) {
+            if (need.isPresent() && need.get().kind() == Need.Kind.CONDITION) {
+                settle(need.get(), unmet, met);
+            } else if (need.isPresent()) {
                 Sides sides = need.get().kind() == Need.Kind.READING ? Sides.of(way, verdictOf(word, need.get())) : Sides.NONE;
                 Sides all = sides.verdict() ? Sides.of(check, verdictOf(word, need.get())) : Sides.NONE;
                 unmet.addAll(unmet(need.get(), ask, Named.quotedPlaces(way, word), sides, all, met));
             }
         }
         return unmet;
+    }
+
+    /** A condition that does not hold is known not to once all that settles it is known; what is lacking for that is lacking here. */
+    private void settle(Need condition, List<Unmet> unmet, Met met) {
+        ConditionPage page = conditions.get(condition.of());
+        if (page == null || !recorded.of(condition.word()).isEmpty()) {
+            return;
+        }
+        for (String word : page.settledBy()) {
+            Optional<Need> need = need(word, ENGINE);
+            if (need.isPresent() && need.get().kind() != Need.Kind.CONDITION) {
+                unmet.addAll(unmet(need.get(), ENGINE, List.of(), Sides.NONE, Sides.NONE, met));
+            }
+        }
     }
 
     /** `any reading` is what the rule binds; a named reading is what it quotes. */
@@ -513,12 +513,23 @@ final class Needs {
             sheet &= reading.startsWith("sheet ");
             Optional<Need> behind = reading.startsWith("sheet ") || reading.equals(need.word()) ? Optional.empty()
                     : need(reading, new Ask("", "", place));
-            if (why == null && behind.isPresent() && behind.get().kind() == Need.Kind.READING) {
-                why = whyNot(behind.get(), place, depth);
+            if (why == null && behind.isPresent()) {
+                why = behind.get().kind() == Need.Kind.READING ? whyNot(behind.get(), place, depth)
+                        : behind.get().kind() == Need.Kind.WORD ? whyNoWord(behind.get(), place) : null;
             }
         }
         return new Lack(sheet ? Gap.Why.SHEET_SILENT : why == null ? Gap.Why.NOT_RECORDED : why,
                 List.copyOf(readings), OptionalDouble.empty(), "");
+    }
+
+    private Gap.Why whyNoWord(Need word, String place) {
+        for (String where : wanted(word, place, List.of())) {
+            Lack lack = word(word, where, new Met());
+            if (lack != null && lack.why() != Gap.Why.NOT_RECORDED) {
+                return lack.why();
+            }
+        }
+        return null;
     }
 
     private Gap.Why whyNot(Need reading, String place, int depth) {

@@ -130,17 +130,10 @@ final class PageReader {
         Node.Fields page = yaml.tree().get();
         keys(page, CONDITION_KEYS, "A page of a condition");
         last(page, "cases");
-        String name = id.replace('-', ' ');
+        String name = conditionName();
         if (!words.conditions().containsKey(name)) {
-            String dashed = id;
-            Optional<String> known = words.conditions().keySet().stream()
-                    .filter(c -> c.replace(' ', '-').equals(dashed)).findFirst();
-            if (known.isPresent()) {
-                name = known.get();
-            } else {
-                refuse("\"" + name + "\" is no condition of the vocabulary.",
-                        Vocabulary.nearest(name, words.conditions().keySet()).map(n -> "Nearest: " + n + ".").orElse(""));
-            }
+            refuse("\"" + name + "\" is no condition of the vocabulary.",
+                    Vocabulary.nearest(name, words.conditions().keySet()).map(n -> "Nearest: " + n + ".").orElse(""));
         }
         for (String wanted : List.of("reads", "why")) {
             if (page.get(wanted).isEmpty()) {
@@ -156,6 +149,12 @@ final class PageReader {
         Map<String, List<Way.Pattern>> patterns = Files.exists(rule) ? patternsOf.of(rule) : Map.of();
         return Optional.of(new ConditionPage(name, reads, settled.isEmpty() ? reads : settled, text(page, "why"),
                 patterns.getOrDefault(name, List.of())));
+    }
+
+    /** The condition that the file is named after; its own hyphens stand in the file's name like its blanks. */
+    private String conditionName() {
+        return words.conditions().keySet().stream().filter(c -> c.replace(' ', '-').equals(id)).findFirst()
+                .orElse(id.replace('-', ' '));
     }
 
     private List<Way> ways(Optional<Node> node) {
@@ -329,7 +328,7 @@ final class PageReader {
             List<String> erase = new ArrayList<>();
             scalars(fields, "erase").forEach(s -> erase.add(s.text()));
             String build = text(fields, "build");
-            cases.add(new Case(condition ? id.replace('-', ' ') : id, name,
+            cases.add(new Case(condition ? conditionName() : id, name,
                     build.isEmpty() ? CheckPages.USUAL_BUILD : build.endsWith(".yaml") ? build : build + ".yaml",
                     map(fields, "change"), map(fields, "sheet"), List.copyOf(erase), expect, also, file, fields.where()));
         }

@@ -21,7 +21,7 @@ final class PlaceForm {
     /** @param written as in groups.yaml: forms parted by a comma or `or`, and words that explain */
     PlaceForm(String written) {
         boolean name = false;
-        for (String one : written.replace(", ", " or ").split(" or ")) {
+        for (String one : written.replace("; ", ", ").replace(", or ", ", ").replace(" or ", ", ").split(", ")) {
             List<String> form = new ArrayList<>();
             String[] tokens = one.strip().split(" +");
             for (int i = 0; i < tokens.length; i++) {

@@ -13,16 +13,21 @@ import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
 import leadlamp.record.Statement;
+import leadlamp.words.Quantity;
+import leadlamp.words.Vocabulary;
 
 /** The facts of one build by the words that `needs`, `heeds` and `applies` call them: by their own name and by their kind's. */
 final class Recorded {
+    private final Vocabulary words;
+    private final Map<String, String> kinds = new HashMap<>();
     private final Map<String, List<Fact>> byWord = new HashMap<>();
     private final Map<String, List<Verdict>> verdicts = new HashMap<>();
     private final Map<String, Map<String, List<Fact>>> nearFacts = new HashMap<>();
     private final Map<String, Map<String, List<Verdict>>> nearVerdicts = new HashMap<>();
     private final Map<String, List<String>> leftOut = new HashMap<>();
 
-    Recorded(List<? extends Fact> facts, List<Statement.Key> unreadable) {
+    Recorded(List<? extends Fact> facts, List<Statement.Key> unreadable, Vocabulary words) {
+        this.words = words;
         for (Fact fact : facts) {
             take(fact);
         }
@@ -53,17 +58,30 @@ final class Recorded {
             }
         } else if (fact instanceof Value value) {
             put(value.of(), fact);
-            if (!value.kind().equals(value.of())) {
+            if (ofKind(value.of(), value.kind())) {
                 put(value.kind(), fact);
             }
         } else if (fact instanceof Verdict verdict) {
             put(verdict.of(), verdict);
-            if (!verdict.kind().equals(verdict.of())) {
+            if (ofKind(verdict.of(), verdict.kind())) {
                 put(verdict.kind(), verdict);
             }
         } else if (fact instanceof Condition condition) {
             put("condition " + condition.name(), fact);
         }
+    }
+
+    /** Whether it is a quantity of that kind. One worked out for each reading bears the reading's name there, and is none of it. */
+    private boolean ofKind(String of, String kind) {
+        if (kind.equals(of)) {
+            return false;
+        }
+        String known = kinds.get(of);
+        if (known == null) {
+            known = words.quantity(of).map(Quantity::kind).orElse(kind);
+            kinds.put(of, known);
+        }
+        return known.equals(kind);
     }
 
     private void put(String of, String kind, String what, String before, Fact fact) {

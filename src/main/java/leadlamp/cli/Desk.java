@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leadlamp.audit.Audit;
 import leadlamp.audit.Auditor;
 import leadlamp.audit.Check;
 import leadlamp.rank.RiskLevel;
@@ -25,10 +26,11 @@ final class Desk {
     /**
      * What came of one record.
      *
-     * @param report  its report; absent where it could not be audited at all
+     * @param audit   what came of its audit; absent where it could not be audited at all
+     * @param report  its report; likewise
      * @param reasons why it could not be audited, or not in full; each may have several lines
      */
-    record Done(Optional<ReportModel> report, List<String> reasons) {
+    record Done(Optional<Audit> audit, Optional<ReportModel> report, List<String> reasons) {
         /** Whether something at this level or above was found. */
         boolean foundAtLeast(RiskLevel level) {
             return report.isPresent() && !report.get().found().isEmpty()
@@ -57,7 +59,7 @@ final class Desk {
     }
 
     private static Done failed(Path file, String reason) {
-        return new Done(Optional.empty(), List.of(file + ": " + reason + "."));
+        return new Done(Optional.empty(), Optional.empty(), List.of(file + ": " + reason + "."));
     }
 
     private Done read(Path file) {
@@ -67,12 +69,13 @@ final class Desk {
             for (Problem problem : result.problems()) {
                 reasons.add(String.join("\n", ProblemText.block(problem)));
             }
-            return new Done(Optional.empty(), List.copyOf(reasons));
+            return new Done(Optional.empty(), Optional.empty(), List.copyOf(reasons));
         }
         Build build = result.build().get();
-        ReportModel report = Report.of(auditor.audit(build), words);
+        Audit audit = auditor.audit(build);
+        ReportModel report = Report.of(audit, words);
         int left = report.leftOut().size();
-        return new Done(Optional.of(report), left == 0 ? List.of()
+        return new Done(Optional.of(audit), Optional.of(report), left == 0 ? List.of()
                 : List.of(left + (left == 1 ? " thing" : " things") + " in its files could not be read; see what was"
                         + " left out in the report."));
     }

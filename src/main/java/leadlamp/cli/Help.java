@@ -4,7 +4,7 @@ import java.util.List;
 
 /** What can be typed. */
 final class Help {
-    static final List<String> COMMANDS = List.of("audit", "next", "begin", "why", "schema", "help", "version");
+    static final List<String> COMMANDS = List.of("audit", "next", "sheets", "begin", "why", "schema", "help", "version");
 
     static final String TEXT = """
             Leadlamp reads an engine build record and says what is wrong, what is clear, and what cannot be told.
@@ -15,6 +15,8 @@ final class Help {
                   --at-least LEVEL        status 1 from this risk level on: High (as it is), Serious, Medium, Low
                   --brief                 one line a finding
               leadlamp next RECORD        what to settle before the next step, and which reading settles most
+              leadlamp sheets RECORD      sheets for the bench: tightening, clearances, order list, first start, hand-over
+                  --out FOLDER            write them there
               leadlamp begin ENGINE       a new record for an engine sheet, laid out and ready to fill in
                   --out FILE              write it there; never over a file that is there
               leadlamp why CHECK          the page of a check: how it wrecks an engine, how to settle it, what to do

@@ -67,6 +67,8 @@ public final class Main {
                 return AuditCommand.run(rest, say);
             case "next":
                 return next(rest, say);
+            case "sheets":
+                return SheetsCommand.run(rest, say);
             case "begin":
                 return BeginCommand.run(rest, say);
             case "why":

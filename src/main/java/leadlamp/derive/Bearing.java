@@ -29,6 +29,11 @@ final class Bearing {
         return isMain(place) ? "main housing" : "big-end housing";
     }
 
+    /** The bearing that a half of it belongs to: `main 2` of `main 2 upper`. */
+    static String of(String half) {
+        return half.endsWith(" upper") || half.endsWith(" lower") ? half.substring(0, half.lastIndexOf(' ')) : half;
+    }
+
     /** Cylinder of a big end; the place itself where it is none. */
     static String cylinder(String place) {
         return place.startsWith(BIG_END) ? place.substring(BIG_END.length()) : place;

@@ -35,7 +35,6 @@ import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
 import leadlamp.quantity.Units;
 import leadlamp.record.LimitLine;
-import leadlamp.record.Statement;
 
 /** Derived values of cylinders, pistons, rings, bearings, crankshaft and rods. */
 final class BottomEnd {
@@ -141,7 +140,8 @@ final class BottomEnd {
                             v.get("rise of the ring"), v.get("expansion of cylinder"), v.get("rise of the wall")))
                     .sum("{piston ring end gap} - pi x {cylinder bore} x ({expansion of ring} x {rise of the ring} - {expansion of cylinder} x "
                             + "{rise of the wall}) (assumed heat)");
-            case "piston ring end gap corrected" -> value(name).from(reading("piston ring end gap"), RingSizes.boreAtTheGap(), RingSizes.smallestBore())
+            case "piston ring end gap corrected" -> value(name).from(reading("piston ring end gap"), RingSizes.boreAtTheGap(),
+                    RingSizes.smallestBore())
                     .by(v -> Rings.gapAt(v.get("piston ring end gap"), v.get("bore at the gap"), v.get("smallest bore")))
                     .sum("{piston ring end gap} - pi x (bore where it was gauged {bore at the gap} - smallest bore {smallest bore})");
             case "piston ring excess gap" -> value(name).from(reading("piston ring end gap"), mean("cylinder bore"),
@@ -184,7 +184,7 @@ final class BottomEnd {
                     .by(v -> Bearings.capJointStep(Shapes.bySide(v, "bearing housing bore", true), Shapes.bySide(v, "bearing housing bore", false)))
                     .sum((v, r) -> "half of the difference of " + v.show(Shapes.bySide(v, "bearing housing bore", true), "bearing housing bore")
                             + " and " + v.show(Shapes.bySide(v, "bearing housing bore", false), "bearing housing bore")).finer();
-            case "shell crush" -> value(name).from(reading("shell stand"), mean("bearing housing bore"), sheetStandard("bearing housing bore"))
+            case "shell crush" -> value(name).from(reading("shell stand"), CrankSizes.housingOfShell(), CrankSizes.standardHousing())
                     .by(v -> Bearings.crushLeft(v.get("shell stand"), v.get("bearing housing bore"), v.get("sheet limits bearing housing bore")))
                     .sum("stand {shell stand} - pi/2 x (housing {bearing housing bore} - sheet {sheet limits bearing housing bore})").finer();
             case "shell hole open share" -> value(name).from(greatest("main shell hole offset"), reading("main shell hole diameter"),
@@ -209,8 +209,8 @@ final class BottomEnd {
             case "fillet height over film" -> value(name).from(greatest("journal fillet radius"), CrankSizes.widthAtTheWebs(), reading("shell width"),
                     reading("shell chamfer"), least("plain bearing clearance"))
                     .by(v -> Bearings.filletHeight(v.get("journal fillet radius"), CrankSizes.edgeFromWeb(v)) - v.get("plain bearing clearance") / 2)
-                    .sum("height of the fillet {journal fillet radius} at half of ({width at the webs} - shell {shell width}) + chamfer {shell chamfer} "
-                            + "from the web - half of {plain bearing clearance}").finer();
+                    .sum("height of the fillet {journal fillet radius} at half of ({width at the webs} - shell {shell width}) + chamfer "
+                            + "{shell chamfer} from the web - half of {plain bearing clearance}").finer();
             // crankshaft
             case "crankshaft bow" -> value(name).from(reading("main journal runout")).by(v -> Bearings.bow(v.get("main journal runout")))
                     .sum("half of {main journal runout}").finer();
@@ -305,7 +305,7 @@ final class BottomEnd {
                     .sum("4 x {sheet masses reciprocating} x r w2 x r/l, r half of {sheet standard stroke}, l {sheet standard rod length}, at "
                             + "{use rev limit}").figures(0);
             case "crankshaft plug pressure" -> value(name).from(reading("crankshaft plug radius"), use("rev limit"),
-                    greatest("engine oil pressure"), Oils.density())
+                    Take.highest("engine oil pressure"), Oils.density())
                     .by(v -> Bearings.plugPressure(v.get("engine oil pressure"), v.get("density of oil"), v.get("use rev limit"),
                             v.get("crankshaft plug radius"), 0))
                     .sum("{engine oil pressure} + {density of oil} x (w x {crankshaft plug radius}) squared / 2, at {use rev limit}").figures(1);

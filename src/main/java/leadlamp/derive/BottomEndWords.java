@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import leadlamp.calc.Bores;
 import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
+import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
@@ -32,9 +34,11 @@ final class BottomEndWords {
         Map<String, List<String>> names = new TreeMap<>();
         names.put("plain bearing shell halves", List.of("alike", "differ"));
         names.put("plain bearing strip against sizes", List.of("agree", "differ"));
+        names.put("plain bearing housing limit", List.of("given", "none"));
         names.put("plain bearing housing since bolts", List.of("read after", "read before"));
         names.put("plain bearing cause read", List.of("alignment", "housing", "line", "clearance", "feed"));
         names.put("main bearing feed hole", List.of("fitted", "none"));
+        names.put("main bearing film", List.of("left", "used up"));
         names.put("rotating assembly weighted part", List.of("none", "kept", "changed", "other engine"));
         for (String what : List.of("piston height", "cam drive", "gearbox")) {
             names.put("crankshaft " + what + " since line bore", List.of("after", "before"));
@@ -47,6 +51,7 @@ final class BottomEndWords {
     static void all(Telling tells) {
         BottomEndWords words = new BottomEndWords(tells);
         for (String bearing : tells.places("each plain bearing", "plain bearing clearance", "journal diameter", "bearing housing bore")) {
+            words.housingLimit(bearing);
             words.halves(bearing);
             words.strip(bearing);
             words.sinceBolts(bearing);
@@ -54,6 +59,9 @@ final class BottomEndWords {
             if (Bearing.isMain(bearing)) {
                 words.feedHole(bearing);
             }
+        }
+        for (String main : tells.places("each main bearing", "main journal runout")) {
+            words.film(main);
         }
         Optional<Weighted> weighted = weightedPart(tells, "none", "kept", "changed", "other engine");
         weighted.ifPresent(w -> tells.say("rotating assembly", Place.ENGINE, "weighted part", w.says(), Optional.of(w.by())));
@@ -65,6 +73,17 @@ final class BottomEndWords {
     }
 
     // --- bearings
+
+    private void housingLimit(String bearing) {
+        List<Where> where = new ArrayList<>();
+        for (LimitLine line : site.build.sheet().limits()) {
+            boolean own = line.quantity().equals(Bearing.housing(bearing) + " bore") || line.quantity().equals("bearing housing bore");
+            if (own && line.most().isPresent() && (line.at().isEmpty() || site.store.covers(line.at(), bearing))) {
+                where.add(line.line());
+            }
+        }
+        tells.say(Bearing.bearing(bearing), bearing, "housing limit", where.isEmpty() ? "none" : "given", where);
+    }
 
     /** By the size that each half is marked with; one mark told of the bearing is that of both. */
     private void halves(String bearing) {
@@ -88,7 +107,7 @@ final class BottomEndWords {
             tells.lack("plain bearing shell halves", bearing, "shell size mark");
             return;
         }
-        boolean differ = Math.abs(upper.get() - lower.get()) > leadlamp.calc.Bores.ANOTHER_SIZE;
+        boolean differ = Math.abs(upper.get() - lower.get()) > Bores.ANOTHER_SIZE;
         tells.say(Bearing.bearing(bearing), bearing, "shell halves", differ ? "differ" : "alike", where);
     }
 
@@ -137,7 +156,7 @@ final class BottomEndWords {
         List<Where> where = new ArrayList<>();
         boolean after = false;
         for (Statement s : evidence) {
-            after |= !Telling.before(s, change.get());
+            after |= !tells.before(s, change.get());
             where.add(s.where());
         }
         where.add(change.get().where());
@@ -173,6 +192,16 @@ final class BottomEndWords {
             return;
         }
         tells.say("main bearing", main, "feed hole", fed.get().says(), fed);
+    }
+
+    /** Whether the bow of the crankshaft takes all of the oil clearance, whatever the doubt. */
+    private void film(String main) {
+        Optional<Value> share = tells.value(main, "bow share of clearance").filter(v -> v.low().isPresent());
+        if (share.isEmpty()) {
+            tells.lack("main bearing film", main, "main bearing clearance");
+            return;
+        }
+        tells.sayBy("main bearing", main, "film", InQuestion.surely(share.get().low(), 1, false) ? "used up" : "left", share);
     }
 
     // --- crankshaft
@@ -217,8 +246,8 @@ final class BottomEndWords {
             return;
         }
         since("piston height", bored.get(), read("piston height"), "piston height");
-        since("cam drive", bored.get(), read("timing chain slack", "timing gear backlash", "belt tensioner extension", "timing belt tension"),
-                drive());
+        List<String> drive = drive();
+        since("cam drive", bored.get(), read(drive.toArray(new String[0])), drive.get(0));
         since("gearbox", bored.get(), read("bell housing bore runout"), "bell housing bore runout");
         List<Statement> centred = new ArrayList<>();
         for (Statement s : site.said("steps")) {
@@ -235,9 +264,14 @@ final class BottomEndWords {
         since("seal housing", bored.get(), centred, "steps seal housing centred");
     }
 
-    private String drive() {
-        String kind = DriveLines.ofCamshafts(site).map(d -> DriveLines.kind(site, d)).orElse("");
-        return kind.equals("gear") ? "timing gear backlash" : kind.equals("belt") ? "belt tensioner extension" : "timing chain slack";
+    /** The readings that a drive of its kind feels a rise in. */
+    private List<String> drive() {
+        return switch (DriveLines.ofCamshafts(site).map(d -> DriveLines.kind(site, d)).orElse("")) {
+            case "gear" -> List.of("timing gear backlash");
+            case "belt" -> List.of("belt tensioner extension", "timing belt tension");
+            case "chain" -> List.of("timing chain slack");
+            default -> List.of("timing chain slack", "timing gear backlash", "belt tensioner extension", "timing belt tension");
+        };
     }
 
     private List<Statement> read(String... quantities) {
@@ -258,9 +292,9 @@ final class BottomEndWords {
         }
         Statement last = read.get(0);
         for (Statement s : read) {
-            last = Telling.before(last, bored) && !Telling.before(s, bored) ? s : last;
+            last = tells.before(last, bored) && !tells.before(s, bored) ? s : last;
         }
-        tells.say(CRANKSHAFT, Place.ENGINE, word, Telling.before(last, bored) ? "before" : "after", List.of(last.where(), bored.where()));
+        tells.say(CRANKSHAFT, Place.ENGINE, word, tells.before(last, bored) ? "before" : "after", List.of(last.where(), bored.where()));
     }
 
     /** A test after the last cut counts; one before it does not, for grinding and trueing crack what was whole. */
@@ -271,7 +305,7 @@ final class BottomEndWords {
         for (Statement s : site.said("machining")) {
             boolean own = List.of(CRANKSHAFT, "main journal", "crankpin").contains(s.what());
             if (own && List.of("grind", "straighten", "weld").contains(s.says())) {
-                cut = cut.isPresent() && Telling.before(s, cut.get()) ? cut : Optional.of(s);
+                cut = cut.isPresent() && tells.before(s, cut.get()) ? cut : Optional.of(s);
             } else if (s.what().equals(CRANKSHAFT) && s.says().equals("crack test") && s.told().isEmpty()) {
                 test = Optional.of(s);
             }
@@ -290,8 +324,8 @@ final class BottomEndWords {
             say("left out", step.get());
         } else if (step.isPresent() || test.isPresent()) {
             Statement by = step.isPresent() && !result.equals("left out") ? step.get() : test.get();
-            boolean older = cut.isPresent() && Telling.before(by, cut.get())
-                    && (test.isEmpty() || Telling.before(test.get(), cut.get()));
+            boolean older = cut.isPresent() && tells.before(by, cut.get())
+                    && (test.isEmpty() || tells.before(test.get(), cut.get()));
             tells.say(CRANKSHAFT, Place.ENGINE, "crack test", older ? "before the cut" : "passed", older ? List.of(by.where(), cut.get().where())
                     : List.of(by.where()));
         } else {

@@ -41,10 +41,10 @@ final class Breathing {
                             v.get("discharge of the hole"), v.get("air pressure") + v.get("boost path test pressure")
                                     - v.get("boost path pressure fall") / 2, v.get("air pressure"), WorkingHeat.WORKSHOP))
                     .sum("hole through which {boost path volume} falls by {boost path pressure fall} in {for of boost path pressure fall}").figures(2);
-            case "turbo play at wheel" -> value(name).from(reading("turbo shaft radial play"), Take.sheetLine("wheel distance").optional(),
-                    Take.sheetLine("gauge distance").optional())
-                    .by(v -> Air.playAtWheel(v.get("turbo shaft radial play"), v.get("sheet wheel distance", 1), v.get("sheet gauge distance", 1)))
-                    .sum("{turbo shaft radial play}[ x {sheet wheel distance} / {sheet gauge distance}]");
+            case "turbo play at wheel" -> value(name).from(reading("turbo shaft radial play"), Take.sheetLine("turbo wheel distance").optional(),
+                    Take.sheetLine("turbo gauge distance").optional())
+                    .by(v -> Air.playAtWheel(v.get("turbo shaft radial play"), v.get("sheet turbo wheel distance", 1), v.get("sheet turbo gauge distance", 1)))
+                    .sum("{turbo shaft radial play}[ x {sheet turbo wheel distance} / {sheet turbo gauge distance}]");
             case "wastegate ratio" -> value(name).from(use("boost"), reading("wastegate crack-open pressure"))
                     .by(v -> Sets.ratio(v.get("use boost"), v.get("wastegate crack-open pressure")))
                     .sum("{use boost} / {wastegate crack-open pressure}").figures(2);

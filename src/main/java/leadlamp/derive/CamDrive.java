@@ -69,14 +69,14 @@ final class CamDrive {
                             v.get("crank nose diameter") / 2))
                     .sum("arctan(({crank nose keyway width} - {crank key width} + {crank gear keyway width} - {crank key width}) / half of "
                             + "{crank nose diameter})").figures(2);
-            case "crank pulley grip" -> value(name).from(clampOf("crank pulley to crankshaft"), sheetLine("face radius"), frictionOf(
+            case "crank pulley grip" -> value(name).from(clampOf("crank pulley to crankshaft"), sheetLine("crank pulley face radius"), frictionOf(
                     "friction of the faces", Friction.STEEL_ON_STEEL))
-                    .by(v -> Preload.grip(v.get("friction of the faces"), v.get("clamp force"), v.get("sheet face radius"), 1))
-                    .sum("{friction of the faces} x {clamp force} x {sheet face radius}").figures(0);
-            case "adjustable gear grip" -> value(name).from(clampOfAdjuster(), sheetLine("bolt circle"), frictionOf("friction of the faces",
+                    .by(v -> Preload.grip(v.get("friction of the faces"), v.get("clamp force"), v.get("sheet crank pulley face radius"), 1))
+                    .sum("{friction of the faces} x {clamp force} x {sheet crank pulley face radius}").figures(0);
+            case "adjustable gear grip" -> value(name).from(clampOfAdjuster(), sheetLine("cam gear bolt circle"), frictionOf("friction of the faces",
                     Friction.LIGHT_METAL))
-                    .by(v -> Preload.grip(v.get("friction of the faces"), v.get("clamp force"), v.get("sheet bolt circle") / 2, 1))
-                    .sum("{friction of the faces} x {clamp force} x half of {sheet bolt circle}").figures(1);
+                    .by(v -> Preload.grip(v.get("friction of the faces"), v.get("clamp force"), v.get("sheet cam gear bolt circle") / 2, 1))
+                    .sum("{friction of the faces} x {clamp force} x half of {sheet cam gear bolt circle}").figures(1);
             // timing
             case "true top dead centre" -> value(name).from(reading("crankshaft stop reading before"), reading("crankshaft stop reading after"))
                     .by(v -> CamTiming.trueTopDeadCentre(v.get("crankshaft stop reading before"), v.get("crankshaft stop reading after")))

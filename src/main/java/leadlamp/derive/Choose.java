@@ -27,6 +27,8 @@ import leadlamp.words.Quantity;
 final class Choose {
     /** The property that says what was picked. */
     static final String CLASS_WANTED = "class wanted";
+    /** The property that says what the sheet picks by, so that an engine of one size is not asked. */
+    static final String CHOSEN_BY = "chosen by";
     private static final double TWICE = 2;
 
     private final Site site;
@@ -70,6 +72,7 @@ final class Choose {
             if (!narrowed.isEmpty() && !Place.covers(narrowed, place)) {
                 continue;
             }
+            said.add(new Stated(part.name(), part.kind(), place, CHOSEN_BY, String.join(" + ", by), "", Map.of(), List.of(choice.where())));
             if (by.size() == 1 && site.words.quantity(by.get(0)).isPresent()) {
                 byReading(part, place, site.words.quantity(by.get(0)).get(), text(choice, "take"), lines);
             } else {

@@ -60,10 +60,10 @@ final class Clutch {
             case "flywheel step change" -> value(name).from(removed("flywheel"), reading("flywheel step height"))
                     .by(v -> v.get("machining flywheel removed")).sum("{machining flywheel removed} off the friction face, step now "
                             + "{flywheel step height}");
-            case "flywheel grip" -> value(name).from(CamDrive.clampOf("flywheel to crankshaft"), sheetLine("bolt circle"),
+            case "flywheel grip" -> value(name).from(CamDrive.clampOf("flywheel to crankshaft"), sheetLine("flywheel bolt circle"),
                     Round.figure("friction of the flange", Rounds.FLYWHEEL_FLANGE))
-                    .by(v -> Preload.grip(v.get("friction of the flange"), v.get("clamp force"), v.get("sheet bolt circle") / 2, 1))
-                    .sum("{friction of the flange} x {clamp force} x half of {sheet bolt circle}").figures(0);
+                    .by(v -> Preload.grip(v.get("friction of the flange"), v.get("clamp force"), v.get("sheet flywheel bolt circle") / 2, 1))
+                    .sum("{friction of the flange} x {clamp force} x half of {sheet flywheel bolt circle}").figures(0);
             case "flywheel runout at friction radius" -> value(name).from(reading("flywheel face runout"),
                     BottomEnd.aside("flywheel face runout", "at radius"), meanRadius())
                     .by(v -> Fits.scaled(v.get("flywheel face runout"), v.get("at radius of flywheel face runout"), v.get("mean friction radius")))

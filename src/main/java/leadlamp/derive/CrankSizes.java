@@ -3,6 +3,7 @@ package leadlamp.derive;
 import static leadlamp.derive.Take.by;
 import static leadlamp.derive.Take.greatest;
 import static leadlamp.derive.Take.least;
+import static leadlamp.derive.Take.mean;
 import static leadlamp.derive.Take.reading;
 
 import java.util.ArrayList;
@@ -109,7 +110,8 @@ final class CrankSizes {
                 for (Value bore : before.get().values()) {
                     smaller = bore.low().orElseThrow().value() < smaller.low().orElseThrow().value() ? bore : smaller;
                 }
-                return Optional.of(Slot.of(name(), named(Differences.of(name(), plainAt(larger, larger.high()), plainAt(smaller, smaller.low())), place)));
+                Value cut = Differences.of(name(), plainAt(larger, larger.high()), plainAt(smaller, smaller.low()));
+                return Optional.of(Slot.of(name(), named(cut, place)));
             }
         };
     }
@@ -125,6 +127,32 @@ final class CrankSizes {
     }
 
     // --- bearings
+
+    /** The housing that a shell lies in: main 2 of `main 2 upper`. */
+    static Take housingOfShell() {
+        return new Take("bearing housing bore") {
+            @Override
+            String quantity() {
+                return "bearing housing bore";
+            }
+
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                return mean("bearing housing bore").at(site, Bearing.of(place));
+            }
+        };
+    }
+
+    /** The size that the sheet gives the housing of a main or of a big end. */
+    static Take standardHousing() {
+        return new Take("sheet limits bearing housing bore") {
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                return Take.sheetStandard(Bearing.housing(place) + " bore").at(site, place)
+                        .map(slot -> new Slot(name(), slot.values(), slot.reduce()));
+            }
+        };
+    }
 
     /** A clearance that was read with a strip, and how wide the strip was at its ends. */
     static Take strip() {

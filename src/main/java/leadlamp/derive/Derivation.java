@@ -126,12 +126,15 @@ public final class Derivation {
         states.put(name, State.DONE);
     }
 
-    /** Whether at least one reading behind a quantity can be there; else it need not be tried. */
+    /** Whether at least one reading behind a quantity can be there, or a cut or a date that it rests on; else it need not be tried. */
     private boolean possible(Quantity quantity) {
         boolean readings = false;
         for (String from : quantity.from()) {
             Optional<Quantity> behind = site.words.quantity(from);
             if (behind.isEmpty()) {
+                if (from.startsWith("machining ") && sayable(from) || from.startsWith("steps ") && !site.said("steps").isEmpty()) {
+                    return true;
+                }
                 continue;
             }
             readings = true;

@@ -111,7 +111,7 @@ final class Fasteners {
                             + v.show(Sets.least(v.all("stud protrusion")), "stud protrusion"));
             // lengths, stretch, angle
             case "bolt growth" -> value(name).from(reading("bolt free length"), reading("bolt length as new"))
-                    .at(site -> Joints.boltByBolt(site, "each joint with single use bolts", "bolt free length"))
+                    .at(site -> Joints.boltByBolt(site, "each joint", "bolt free length"))
                     .by(v -> v.get("bolt free length") - v.get("bolt length as new")).sum("{bolt free length} - new {bolt length as new}");
             case "bolt length difference" -> value(name).from(reading("bolt free length"), ofTheJoint())
                     .at(site -> Joints.boltByBolt(site, "each joint", "bolt free length"))

@@ -89,10 +89,10 @@ final class FuelAndSpark {
                     .sum("read {engine ignition timing} - asked {engine ignition timing commanded}").figures(1);
             case "timing drift" -> value(name).from(errors()).by(v -> Sets.spread(v.all("timing errors")))
                     .sum((v, r) -> "errors at several speeds, " + Shapes.list(v, "timing errors")).figures(1);
-            case "fuel hose rating ratio" -> value(name).from(reading("fuel hose pressure rating"), highestFuel())
+            case "fuel hose rating ratio" -> value(name).from(reading("fuel hose pressure rating"), Take.highest("engine fuel pressure"))
                     .by(v -> Sets.ratio(v.get("fuel hose pressure rating"), v.get("engine fuel pressure")))
                     .sum("{fuel hose pressure rating} / {engine fuel pressure}").figures(1);
-            case "fuel push-off force" -> value(name).from(highestFuel(), reading("fuel hose bore"))
+            case "fuel push-off force" -> value(name).from(Take.highest("engine fuel pressure"), reading("fuel hose bore"))
                     .by(v -> Fuel.pushOff(v.get("engine fuel pressure"), v.get("fuel hose bore")))
                     .sum("{engine fuel pressure} x pi/4 x {fuel hose bore} squared").figures(0);
             case "blend extra fuel" -> value(name).from(ethanol(), Round.figure("air to petrol", Rounds.PETROL_AIR), Round.figure("air to ethanol",
@@ -153,22 +153,6 @@ final class FuelAndSpark {
 
     private static Take rail() {
         return pressureAt("engine fuel pressure", "boost", "base", "engine");
-    }
-
-    private static Take highestFuel() {
-        return new Take("engine fuel pressure") {
-            @Override
-            String quantity() {
-                return "engine fuel pressure";
-            }
-
-            @Override
-            Optional<Slot> at(Site site, String place) {
-                List<Value> all = new ArrayList<>(site.store.of("engine fuel pressure"));
-                all.removeIf(v -> !v.of().equals("engine fuel pressure"));
-                return all.isEmpty() ? Optional.empty() : Optional.of(new Slot(name(), all, Slot.Reduce.GREATEST));
-            }
-        };
     }
 
     /** Pressure at which the injector's flow is stated: its own, else the sheet's. */

@@ -12,7 +12,6 @@ import leadlamp.quantity.Estimate;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
-import leadlamp.words.Quantity;
 
 /**
  * What a record makes a question of in the bottom end, and by what: a part that was read, changed, hurt or brought from elsewhere.
@@ -38,15 +37,17 @@ final class InQuestion {
     /** The words, as subject and property, and what each may say. */
     static Map<String, List<String>> names() {
         Map<String, List<String>> names = new TreeMap<>();
+        names.put("cylinder finish in question", List.of("new rings"));
         names.put("cylinder wall in question", List.of("bored", "read"));
         names.put("piston alloy against sheet", List.of("other"));
         names.put("piston ring groove in question", List.of("old groove", "read"));
-        names.put("connecting rod straightness in question", List.of("read", "shock", "second-hand"));
+        names.put("connecting rod straightness in question", List.of("read", "shock", "second-hand", "bent seen"));
         names.put("connecting rod swing", List.of("changed", "as sheet"));
         names.put("piston weights in question", List.of("weighed", "odd one"));
         names.put("connecting rod weights in question", List.of("weighed", "odd one"));
         names.put("gudgeon pin fit in question", List.of("read", "second-hand"));
-        names.put("plain bearing shells in question", List.of("fitted", "housing read", "back seen"));
+        names.put("plain bearing shells in question", List.of("fitted", "housing read"));
+        names.put("plain bearing clearance in question", List.of("by sizes alone"));
         names.put("plain bearing shell size in question", List.of("marked", "ground", "second-hand"));
         names.put("plain bearing journal in question", List.of("read", "scored", "second-hand"));
         names.put("plain bearing journal size in question", List.of("ground", "least given"));
@@ -56,6 +57,8 @@ final class InQuestion {
         names.put("main bearing run-out in question", List.of("read", "second-hand", "worked on", "shock"));
         names.put("main bearing line in question", List.of("read", "ran hot", "bearing failed", "line bored", "new cap"));
         names.put("rod cap load in question", List.of("stretch", "rev limit", "piston", "bolts"));
+        names.put("rod cap side room in question", List.of("read", "rod told"));
+        names.put("crankshaft end float in question", List.of("read", "crankshaft told"));
         names.put("rotating assembly balance in question", List.of("weighted part", "bob weight"));
         names.put("crankshaft line bore in question", List.of("line bored", "caps cut"));
         names.put("crankshaft strength in question", List.of("heat", "cracked", "shock", "straightened", "competition"));
@@ -66,6 +69,7 @@ final class InQuestion {
         InQuestion question = new InQuestion(tells);
         List<String> cylinders = tells.places("each cylinder", "cylinder bore", "piston height", "connecting rod bend");
         for (String cylinder : cylinders) {
+            question.finish(cylinder);
             question.wall(cylinder);
             question.alloy(cylinder);
             question.straightness(cylinder);
@@ -82,17 +86,23 @@ final class InQuestion {
         for (int i = 0; i < mains.size(); i++) {
             question.runout(mains.get(i), i > 0 && i < mains.size() - 1);
         }
-        for (String bigEnd : tells.places("each big end", "rod bolt stretch")) {
+        for (String bigEnd : tells.places("each big end", "rod bolt stretch", "connecting rod side clearance")) {
             question.capLoad(bigEnd);
+            question.sideRoom(bigEnd);
         }
         question.weights("piston", cylinders);
         question.weights("connecting rod", cylinders);
+        question.endFloat();
         question.balance();
         question.lineBore();
         question.strength();
     }
 
     // --- cylinders, pistons, rods
+
+    private void finish(String cylinder) {
+        tells.say("cylinder", cylinder, "finish in question", "new rings", tells.word(List.of("piston ring"), cylinder, "state", "new"));
+    }
 
     private void wall(String cylinder) {
         Optional<Statement> liners = site.sheet("layout", Place.ENGINE, "liners").filter(s -> !s.says().equals("none"));
@@ -121,6 +131,7 @@ final class InQuestion {
         tells.say("connecting rod", cylinder, what, "shock", tells.seen(List.of("piston crown"), cylinder, "valve print"));
         tells.say("connecting rod", cylinder, what, "shock", tells.past("cylinder locked by fluid", "valve struck piston", "object in a cylinder"));
         tells.say("connecting rod", cylinder, what, "second-hand", tells.word(ROD, cylinder, "state", "second-hand"));
+        tells.say("connecting rod", cylinder, what, "bent seen", tells.seen(ROD, cylinder, "bent"));
     }
 
     private void swing(String cylinder) {
@@ -164,7 +175,6 @@ final class InQuestion {
         List<String> journals = new ArrayList<>(Bearing.journals(at));
         tells.say(of, at, "shells in question", "fitted", tells.word(shells, at, "state", "new", "kept", "second-hand", "repaired"));
         tells.sayBy(of, at, "shells in question", "housing read", tells.reading(at, "bearing housing bore"));
-        tells.say(of, at, "shells in question", "back seen", tells.seen(List.of("shell back"), at, "fretting"));
 
         Optional<Statement> marked = tells.word(shells, at, "size mark").or(() -> tells.word(shells, at, "undersize"));
         Optional<Statement> elsewhere = tells.word(shells, at, "state", "second-hand");
@@ -173,6 +183,9 @@ final class InQuestion {
         tells.say(of, at, "journal in question", "second-hand", tells.word(CRANKSHAFT, Place.ENGINE, "state", "second-hand"));
         journals.add("crankshaft");
         Optional<Statement> ground = tells.machined(journals, at, "grind");
+        if (tells.value(at, "plain bearing clearance").isEmpty()) {
+            tells.sayBy(of, at, "clearance in question", "by sizes alone", tells.value(at, of + " clearance by sizes"));
+        }
         tells.say(of, at, "shell size in question", "marked", marked);
         tells.say(of, at, "shell size in question", "ground", ground);
         tells.say(of, at, "shell size in question", "second-hand", elsewhere);
@@ -224,7 +237,7 @@ final class InQuestion {
         tells.sayBy(of, main, what, "read", tells.reading(main, "main housing line"));
         tells.say(of, main, what, "ran hot", tells.past("overheated"));
         tells.say(of, main, what, "bearing failed", tells.past("bearing shell turned", "oil starved"));
-        tells.say(of, main, what, "bearing failed", tells.seen(Bearing.shells(main), main, "wiped", "moved"));
+        tells.say(of, main, what, "bearing failed", tells.seen(Bearing.shells(main), main, "wiped", "moved", "copper showing"));
         tells.say(of, main, what, "line bored", tells.machined(List.of("main housing"), main, "line bore", "line hone"));
         tells.say(of, main, what, "new cap", tells.word(List.of("main cap"), main, "state", "new", "second-hand"));
     }
@@ -252,6 +265,19 @@ final class InQuestion {
                 && s.value().get().high() > sheet.get() * (1 + 1e-9)));
         tells.say("rod cap", bigEnd, what, "piston", tells.word(PISTON, cylinder, "origin", FROM_ELSEWHERE));
         tells.say("rod cap", bigEnd, what, "bolts", tells.word(List.of("rod bolt"), bigEnd, "origin", "pattern", "uprated", "other engine"));
+    }
+
+    private void sideRoom(String bigEnd) {
+        String what = "side room in question";
+        tells.sayBy("rod cap", bigEnd, what, "read", tells.reading(bigEnd, "connecting rod side clearance", "connecting rod width"));
+        tells.say("rod cap", bigEnd, what, "rod told", tells.word(ROD, Bearing.cylinder(bigEnd), "state", "new", "kept", "second-hand", "repaired"));
+    }
+
+    private void endFloat() {
+        String what = "end float in question";
+        tells.sayBy("crankshaft", Place.ENGINE, what, "read", tells.reading(Place.ENGINE, "crankshaft end float"));
+        tells.say("crankshaft", Place.ENGINE, what, "crankshaft told", tells.word(CRANKSHAFT, Place.ENGINE, "state", "new", "kept", "second-hand",
+                "repaired"));
     }
 
     /** At least one was weighed, or one stands out by where it came from, what it is, or that it alone was renewed. */

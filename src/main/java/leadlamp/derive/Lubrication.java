@@ -124,7 +124,7 @@ final class Lubrication {
                     reading("gallery plug drilling distance"))
                     .by(v -> Oil.plugInnerEnd(v.get("gallery plug depth"), v.get("gallery plug length"), v.get("gallery plug drilling distance")))
                     .sum("depth {gallery plug depth} + length {gallery plug length} - drilling {gallery plug drilling distance}");
-            case "crankshaft plug gap" -> value(name).from(least("connecting rod side clearance"), reading("crankshaft plug stand"))
+            case "crankshaft plug gap" -> value(name).from(Take.lowest("connecting rod side clearance"), reading("crankshaft plug stand"))
                     .by(v -> v.get("connecting rod side clearance") - v.get("crankshaft plug stand"))
                     .sum("{connecting rod side clearance} - stand {crankshaft plug stand}");
             case "particle share of clearance" -> value(name).from(greatest("cloth largest particle"), least("plain bearing clearance"))
@@ -135,7 +135,7 @@ final class Lubrication {
                     .sum("missing {engine piece missing} - found {engine piece found}");
             case "plugs unaccounted" -> value(name).from(listedPlugs(), reading("gallery plug count"))
                     .by(v -> v.get("sheet plugs") - v.get("gallery plug count")).sum("listed {sheet plugs} - fitted {gallery plug count}").figures(0);
-            case "turbo feed flow" -> value(name).from(reading("turbo oil feed restrictor bore"), greatest("engine oil pressure"),
+            case "turbo feed flow" -> value(name).from(reading("turbo oil feed restrictor bore"), Take.highest("engine oil pressure"),
                     Oils.density(), Round.figure("discharge of the hole", Rounds.DRILLED_HOLE))
                     .by(v -> Oil.orificeFlow(v.get("discharge of the hole"), v.get("turbo oil feed restrictor bore"), v.get("engine oil pressure"),
                             v.get("density of oil")))

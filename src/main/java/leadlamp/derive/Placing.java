@@ -37,7 +37,7 @@ final class Placing {
         Optional<List<String>> given = site.places(quantity.group());
         given.ifPresent(places::addAll);
         for (Take take : entry.takes()) {
-            if (take.isOptional() || take.quantity().isEmpty()) {
+            if (take.isOptional() || take.quantity().isEmpty() || !take.placed()) {
                 continue;
             }
             for (String at : site.store.places(take.quantity())) {

@@ -102,10 +102,23 @@ final class RingSizes {
                 if (!told.isEmpty()) {
                     return Optional.of(new Slot(name(), told, told.size() == 1 ? Slot.Reduce.ONE : Slot.Reduce.MEAN));
                 }
-                return all.size() < 2 ? Optional.empty() : Take.ends("cylinder bore").at(site, cylinder(place))
-                        .map(slot -> new Slot(name(), slot.values(), slot.reduce()));
+                return all.size() < 2 ? Optional.empty() : Optional.of(Slot.of(name(), somewhere(name(), place, all)));
             }
         };
+    }
+
+    /** Between the smallest and the greatest bore, and nobody wrote where: the middle, and that as a doubt. */
+    private static Value somewhere(String name, String place, List<Value> bores) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Value bore : bores) {
+            least = Math.min(least, bore.low().orElseGet(() -> bore.high().orElseThrow()).value());
+            most = Math.max(most, bore.high().orElseGet(() -> bore.low().orElseThrow()).value());
+        }
+        Value first = bores.get(0);
+        double doubt = (most - least) / 2 / Math.sqrt(3);
+        return Site.doubtful(name, place, (least + most) / 2, doubt, "where in its bore the ring was gauged", first.unit(),
+                first.figures(), first.places());
     }
 
     /** The smallest bore in the travel of a ring. */
@@ -126,11 +139,6 @@ final class RingSizes {
 
     private static List<Value> bores(Site site, String ring) {
         return Shapes.boresOfRing().at(site, ring).map(Slot::values).orElse(List.of());
-    }
-
-    private static String cylinder(String ring) {
-        int blank = ring.indexOf(' ');
-        return blank < 0 ? ring : ring.substring(0, blank);
     }
 
     /** Clock places from the top ring down. */

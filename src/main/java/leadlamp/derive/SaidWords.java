@@ -46,10 +46,12 @@ final class SaidWords {
         names.put("valve spring load over sheet", YES_NO);
         names.put("two ways", List.of("agree", "differ"));
         names.put(Choose.CLASS_WANTED, List.of());
+        names.put(Choose.CHOSEN_BY, List.of());
         names.put("class against wanted", List.of("same", "thinner", "thicker", "other"));
         names.putAll(Comparisons.names());
         names.putAll(InQuestion.names());
         names.putAll(BottomEndWords.names());
+        names.putAll(FastenerWords.names());
         return names;
     }
 
@@ -60,6 +62,7 @@ final class SaidWords {
         Telling tells = new Telling(site, need, said, lacking);
         BottomEndWords.all(tells);
         InQuestion.all(tells);
+        FastenerWords.all(tells);
         words.overSheet("rev limit", "rev limit", "output", "rev limit");
         words.overSheet("boost", "boost", "output", "boost");
         words.overSheet("torque", "target torque", "output", "torque");

@@ -42,10 +42,10 @@ final class Sensing {
                     .sum("{trigger free angle} / (360 crank deg / ({trigger disc tooth count} + {trigger disc missing teeth}))").figures(0);
             case "key side clearance" -> value(name).from(reading("trigger keyway width"), reading("trigger key width"))
                     .by(v -> v.get("trigger keyway width") - v.get("trigger key width")).sum("slot {trigger keyway width} - key {trigger key width}");
-            case "crank sensor least gap" -> value(name).from(reading("crank sensor gap"), reading("trigger disc runout"), clearance())
+            case "crank sensor least gap" -> value(name).from(reading("crank sensor gap"), reading("trigger disc runout"), Take.highest("main bearing clearance"))
                     .by(v -> Trigger.leastGap(v.get("crank sensor gap"), v.get("trigger disc runout"), v.get("main bearing clearance")))
                     .sum("{crank sensor gap} - half of runout {trigger disc runout} - half of clearance {main bearing clearance}").finer();
-            case "crank sensor greatest gap" -> value(name).from(reading("crank sensor gap"), reading("trigger disc runout"), clearance())
+            case "crank sensor greatest gap" -> value(name).from(reading("crank sensor gap"), reading("trigger disc runout"), Take.highest("main bearing clearance"))
                     .by(v -> Trigger.greatestGap(v.get("crank sensor gap"), v.get("trigger disc runout"), v.get("main bearing clearance")))
                     .sum("{crank sensor gap} + half of runout {trigger disc runout} + half of clearance {main bearing clearance}").finer();
             case "crank sensor gap expected" -> value(name).from(found("crank sensor gap"), found("crank sensor tip length"),
@@ -140,22 +140,6 @@ final class Sensing {
             return Double.isNaN(count) ? Optional.empty() : Optional.of(Site.exact("trigger disc missing teeth", place, count,
                     Units.si(Dimension.COUNT), 0, gone.map(s -> List.of(s.where())).orElse(List.of())));
         });
-    }
-
-    private static Take clearance() {
-        return new Take("main bearing clearance") {
-            @Override
-            String quantity() {
-                return "main bearing clearance";
-            }
-
-            @Override
-            Optional<Slot> at(Site site, String place) {
-                List<Value> all = new ArrayList<>(site.store.of("main bearing clearance"));
-                all.removeIf(v -> !v.of().equals("main bearing clearance"));
-                return all.isEmpty() ? Optional.empty() : Optional.of(new Slot(name(), all, Slot.Reduce.GREATEST));
-            }
-        };
     }
 
     /** A reading of what came out. */

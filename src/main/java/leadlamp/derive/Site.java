@@ -185,13 +185,19 @@ final class Site {
     Optional<LimitLine> standard(Quantity quantity, String at) {
         Optional<LimitLine> best = Optional.empty();
         for (LimitLine line : build.sheet().limits()) {
-            if ((line.quantity().equals(quantity.name()) || line.quantity().equals(quantity.kind())) && line.standard().isPresent()
-                    && (line.at().isEmpty() || store.covers(line.at(), at))
+            if (line.standard().isPresent() && (line.quantity().equals(quantity.name()) || line.quantity().equals(quantity.kind())
+                    || memberAt(line.quantity(), quantity, at)) && (line.at().isEmpty() || store.covers(line.at(), at))
                     && (best.isEmpty() || !line.at().isEmpty())) {
                 best = Optional.of(line);
             }
         }
         return best;
+    }
+
+    /** Whether a line is of one kind of the quantity, and the place one of that kind's: a main housing's bore at main 1. */
+    private boolean memberAt(String member, Quantity of, String at) {
+        return words.quantity(member).filter(q -> q.kind().equals(of.name())).flatMap(q -> places(q.group()))
+                .map(places -> places.stream().anyMatch(place -> related(place, at))).orElse(false);
     }
 
     /** A figure that is no reading, as a value without doubt: a size of the sheet, a number that a word stands for. */

@@ -39,6 +39,11 @@ abstract class Take {
         return lacks();
     }
 
+    /** Whether the place of a reading is one that the sum may be done at. */
+    boolean placed() {
+        return true;
+    }
+
     boolean isOptional() {
         return optional;
     }
@@ -180,6 +185,37 @@ abstract class Take {
     /** What machining took off a face, all cuts together; none where the record says that it was not machined. */
     static Take removed(String face) {
         return new Removed(face);
+    }
+
+    /** The highest reading of a quantity wherever in the engine it was taken. */
+    static Take highest(String quantity) {
+        return anywhere(quantity, Slot.Reduce.GREATEST);
+    }
+
+    /** The lowest reading of a quantity wherever in the engine it was taken. */
+    static Take lowest(String quantity) {
+        return anywhere(quantity, Slot.Reduce.LEAST);
+    }
+
+    private static Take anywhere(String quantity, Slot.Reduce reduce) {
+        return new Take(quantity) {
+            @Override
+            String quantity() {
+                return quantity;
+            }
+
+            @Override
+            boolean placed() {
+                return false;
+            }
+
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                List<Value> all = new ArrayList<>(site.store.of(quantity));
+                all.removeIf(v -> !v.of().equals(quantity));
+                return all.isEmpty() ? Optional.empty() : Optional.of(new Slot(name(), all, all.size() == 1 ? Slot.Reduce.ONE : reduce));
+            }
+        };
     }
 
     /**

@@ -20,6 +20,9 @@ import leadlamp.words.Quantity;
 
 /** What the record tells of parts at places, for words that are worked out of it, and those words said. */
 final class Telling {
+    /** Lines that one entry may stand on, spread over several. */
+    private static final int ONE_ENTRY = 12;
+
     final Site site;
     private final Consumer<String> need;
     private final List<Stated> said;
@@ -147,13 +150,29 @@ final class Telling {
 
     // --- dates
 
-    /** First and last day that a line of the record may mean; empty where it bears no date of its own. */
-    static Optional<Dates> date(Statement s) {
-        return Dates.read(s.asides().getOrDefault("date", "")).filter(d -> d.monthsAgo() < 0);
+    /** First and last day that a line of the record may mean; empty where its entry bears no date. */
+    private Optional<Dates> date(Statement s) {
+        String date = s.asides().getOrDefault("date", "");
+        if (date.isEmpty() && s.of().equals("machining")) {
+            date = machiningDate(s);
+        }
+        return Dates.read(date).filter(d -> d.monthsAgo() < 0);
+    }
+
+    /** The date of the same entry, which stands as a word of its own. */
+    private String machiningDate(Statement s) {
+        for (Statement date : site.said("machining")) {
+            boolean same = date.where().file().equals(s.where().file()) && date.where().line() >= s.where().line()
+                    && date.where().line() - s.where().line() < ONE_ENTRY;
+            if (same && date.what().equals(s.what() + " date") && date.at().equals(s.at())) {
+                return date.says();
+            }
+        }
+        return "";
     }
 
     /** Whether the one line is surely older than the other. */
-    static boolean before(Statement one, Statement other) {
+    boolean before(Statement one, Statement other) {
         Optional<LocalDate> last = date(one).map(Dates::last);
         Optional<LocalDate> first = date(other).map(Dates::first);
         return last.isPresent() && first.isPresent() && last.get().isBefore(first.get());
@@ -162,11 +181,16 @@ final class Telling {
     // --- what is said
 
     void say(String of, String at, String what, String says, List<Where> where) {
-        said.add(new Stated(of, site.words.part(of).map(Part::kind).orElse(of), at, what, says, "", Map.of("sum", says), List.copyOf(where)));
+        say(of, at, what, says, "", where);
     }
 
+    /** What rests on somebody else's word is told by him. */
     void say(String of, String at, String what, String says, Optional<Statement> by) {
-        by.ifPresent(s -> say(of, at, what, says, List.of(s.where())));
+        by.ifPresent(s -> say(of, at, what, says, s.told().orElse(""), List.of(s.where())));
+    }
+
+    private void say(String of, String at, String what, String says, String told, List<Where> where) {
+        said.add(new Stated(of, site.words.part(of).map(Part::kind).orElse(of), at, what, says, told, Map.of("sum", says), List.copyOf(where)));
     }
 
     void sayBy(String of, String at, String what, String says, Optional<Value> by) {

@@ -48,6 +48,9 @@ final class ValveGear {
                     .by(v -> ValveRoom.atSetting(v.get("valve piston clearance"), v.get("slope of the room"),
                             towardsPiston(v.place(), v.get("cam gear setting"))))
                     .sum("{valve piston clearance}, gear moved {cam gear setting} at {slope of the room}");
+            case "valve to valve gap" -> value(name).from(Overlap.lifts(), Overlap.head("intake"), Overlap.head("exhaust"),
+                    sheet("standard", "valve centres"), Overlap.lean("intake"), Overlap.lean("exhaust"))
+                    .by(Overlap::gap).sum((v, r) -> Overlap.words(v)).inUnitOf("sheet standard valve centres");
             case "lash shim wanted" -> value(name).from(reading("lash shim thickness"), reading("valve lash"), wantedLash())
                     .by(v -> Valves.shimWanted(v.get("lash shim thickness"), v.get("valve lash"), v.get("sheet limits valve lash")))
                     .sum("shim {lash shim thickness} + lash {valve lash} - wanted {sheet limits valve lash}");
@@ -107,7 +110,7 @@ final class ValveGear {
                             v.get("head gasket compressed thickness"), stemRise(v), v.get("pushrod arm over valve arm"), 0, 0))
                     .sum("{sheet limits pushrod length} - (cuts {machining head face removed} + {machining block face removed} + standard gasket "
                             + "{sheet standard head gasket compressed thickness} - fitted gasket {head gasket compressed thickness})[ - stem rise "
-                            + "({valve stem height} - {sheet standard valve stem height}) / {pushrod arm over valve arm}]");
+                            + "({valve stem height} - {sheet standard valve stem height}) x {pushrod arm over valve arm}]");
             case "rocker clearance" -> value(name).from(greatest("rocker bore"), Take.least("rocker shaft diameter"))
                     .by(v -> Fits.clearance(v.get("rocker bore"), v.get("rocker shaft diameter")))
                     .sum("bore {rocker bore} - shaft {rocker shaft diameter}");

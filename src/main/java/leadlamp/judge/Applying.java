@@ -240,8 +240,8 @@ final class Applying {
             }
         }
         for (String part : ground ? GROUND.get(value.of()) : BORED.getOrDefault(value.of(), List.of())) {
-            Optional<Double> by = size(said.text("machining", part + " " + word, value.at()).or(() -> said.text(part, word, value.at()))
-                    .orElse(null), Dimension.LENGTH);
+            Optional<String> cut = said.text("machining", part + " " + word, value.at());
+            Optional<Double> by = size((cut.isPresent() ? cut : said.text(part, word, value.at())).orElse(null), Dimension.LENGTH);
             if (by.isPresent()) {
                 return ground ? -by.get() : by.get();
             }

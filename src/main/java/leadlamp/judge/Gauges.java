@@ -15,7 +15,6 @@ import leadlamp.quantity.Written;
 import leadlamp.record.Build;
 import leadlamp.record.Gauge;
 import leadlamp.record.Place;
-import leadlamp.words.GaugeKind;
 import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 
@@ -95,7 +94,7 @@ public final class Gauges {
 
     private Optional<String> kind(Value reading, Quantity quantity, List<Open> open) {
         for (String kind : kinds(quantity)) {
-            OptionalDouble doubt = words.gauge(kind).map(GaugeKind::name).map(name -> doubt(name, reading, quantity)).orElse(OptionalDouble.empty());
+            OptionalDouble doubt = words.gauge(kind).isPresent() ? doubt(kind, reading, quantity) : OptionalDouble.empty();
             if (!kind.equals(reading.gauge()) && doubt.isPresent() && settles(doubt.getAsDouble(), reading, open)) {
                 return Optional.of(kind);
             }

@@ -19,6 +19,7 @@ import leadlamp.facts.Verdict.Side;
 import leadlamp.facts.Verdict.Standing;
 import leadlamp.quantity.Estimate;
 import leadlamp.record.Build;
+import leadlamp.words.Part;
 import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 
@@ -34,6 +35,8 @@ public final class Judge {
     static final double COVERAGE = 2;
     /** The probability of being outside where what was written leaves it wholly open. */
     private static final double EVEN = 0.5;
+    /** So many standard uncertainties away what is left of the normal curve is lost in the last place of a one. */
+    private static final double CERTAIN = 9;
 
     private final Build build;
     private final Vocabulary words;
@@ -57,22 +60,24 @@ public final class Judge {
         Judge judge = new Judge(build, words, new Limits(build, words, trade, said));
         List<Verdict> verdicts = new ArrayList<>();
         for (Value value : values) {
-            judge.verdict(value).ifPresent(verdicts::add);
+            judge.verdict(value, verdicts);
         }
         judge.gather(verdicts);
         return List.copyOf(verdicts);
     }
 
-    private Optional<Verdict> verdict(Value value) {
+    private void verdict(Value value, List<Verdict> into) {
         if (Marks.trial(value.of())) {
-            return Optional.empty();
+            return;
         }
         Verdict verdict = null;
         for (LimitUsed limit : limits.of(value)) {
             Verdict one = held(value, limit);
             verdict = verdict == null ? one : open(verdict, one);
         }
-        return Optional.ofNullable(verdict).filter(v -> v.least().isPresent() || v.most().isPresent());
+        if (verdict != null && (verdict.least().isPresent() || verdict.most().isPresent())) {
+            into.add(verdict);
+        }
     }
 
     private static Verdict held(Value value, LimitUsed limit) {
@@ -88,14 +93,13 @@ public final class Judge {
         double at = limit.getAsDouble();
         Optional<Estimate> near = least ? value.low() : value.high();
         Optional<Estimate> far = least ? value.high() : value.low();
-        boolean farOutside = far.isPresent() && standing(far.get(), at, least) == Standing.OUTSIDE;
         if (near.isEmpty()) {
             // `under 0.02` says nothing of a least, unless all that it leaves is too little.
-            return farOutside ? Optional.of(side(far.get(), at, least, Standing.OUTSIDE)) : Optional.empty();
+            return outside(far, at, least) ? Optional.of(side(far.get(), at, least, Standing.OUTSIDE)) : Optional.empty();
         }
         Standing standing = standing(near.get(), at, least);
         String said = value.asides().getOrDefault(Readings.SAID, "");
-        if (standing == Standing.OUTSIDE && !met(value, far, said) && !farOutside) {
+        if (standing == Standing.OUTSIDE && !met(far, said) && !outside(far, at, least)) {
             return Optional.of(untold(near.get()));
         }
         if (standing == Standing.WITHIN && said.equals(Readings.MEAN)) {
@@ -107,11 +111,15 @@ public final class Judge {
         return Optional.of(side(near.get(), at, least, standing));
     }
 
+    private static boolean outside(Optional<Estimate> end, double limit, boolean least) {
+        return end.isPresent() && standing(end.get(), limit, least) == Standing.OUTSIDE;
+    }
+
     /**
      * Whether the near end was met at this very place. Of a range both ends were, at one single place; of the ends of several places nobody
      * knows where. `under 0.05` was met only where it says so: it is no more than that, and may be anything below.
      */
-    private static boolean met(Value value, Optional<Estimate> far, String said) {
+    private static boolean met(Optional<Estimate> far, String said) {
         if (said.equals(Readings.RANGE_OF_SEVERAL) || said.equals(Readings.BOUND_OF_SEVERAL)) {
             return false;
         }
@@ -120,9 +128,10 @@ public final class Judge {
 
     private static Side side(Estimate end, double limit, boolean least, Standing standing) {
         double standard = end.standardUncertainty();
-        double within = Conformity.probability(end.value(), standard, least ? limit : Double.NEGATIVE_INFINITY,
-                least ? Double.POSITIVE_INFINITY : limit);
-        return new Side(standing, Math.min(1, Math.max(0, 1 - within)), COVERAGE * standard, end.chiefSource());
+        double room = least ? end.value() - limit : limit - end.value();
+        double outside = room > CERTAIN * standard ? 0 : room < -CERTAIN * standard ? 1 : 1 - Conformity.probability(end.value(), standard,
+                least ? limit : Double.NEGATIVE_INFINITY, least ? Double.POSITIVE_INFINITY : limit);
+        return new Side(standing, Math.min(1, Math.max(0, outside)), COVERAGE * standard, end.chiefSource());
     }
 
     private static Side untold(Estimate end) {
@@ -154,7 +163,7 @@ public final class Judge {
             return one;
         }
         if (one.isEmpty() || other.isEmpty()) {
-            Side known = one.or(() -> other).orElseThrow();
+            Side known = one.isPresent() ? one.get() : other.get();
             return Optional.of(new Side(Standing.UNDECIDED, EVEN, known.expanded(), known.chiefSource()));
         }
         Side a = one.get();
@@ -206,11 +215,19 @@ public final class Judge {
 
     /** What belongs to the shorter places of its group: of the quantity, of its part, and of the joint that a bolt is in. */
     private Map<String, List<Verdict>> shorter(List<Verdict> of) {
-        Optional<Quantity> quantity = words.quantity(Marks.unmarked(of.get(0).of()));
-        Set<String> places = new LinkedHashSet<>(quantity.flatMap(q -> limits.places(q.group())).orElse(List.of()));
-        boolean settled = !places.isEmpty();
-        quantity.flatMap(q -> words.part(q.of())).flatMap(part -> limits.places(part.group())).ifPresent(places::addAll);
-        boolean rodBolt = quantity.isPresent() && quantity.get().of().equals("rod bolt");
+        Quantity quantity = words.quantity(Marks.unmarked(of.get(0).of())).orElse(null);
+        Set<String> places = new LinkedHashSet<>();
+        boolean settled = false;
+        boolean rodBolt = false;
+        if (quantity != null) {
+            places.addAll(limits.places(quantity.group()).orElse(List.of()));
+            settled = !places.isEmpty();
+            Part part = words.part(quantity.of()).orElse(null);
+            if (part != null && !part.group().equals(quantity.group())) {
+                places.addAll(limits.places(part.group()).orElse(List.of()));
+            }
+            rodBolt = quantity.of().equals("rod bolt");
+        }
         Map<String, List<Verdict>> shorter = new LinkedHashMap<>();
         for (Verdict verdict : of) {
             String at = verdict.at();
@@ -221,10 +238,14 @@ public final class Judge {
                     }
                 }
             }
-            if (!settled) {
-                Marks.trunk(at).filter(t -> !t.equals(at)).ifPresent(t -> put(t, verdict, shorter));
+            Optional<String> trunk = settled ? Optional.empty() : Marks.trunk(at);
+            if (trunk.isPresent() && !trunk.get().equals(at)) {
+                put(trunk.get(), verdict, shorter);
             }
-            (rodBolt ? Marks.cylinder(at).map(n -> "rod cap to rod " + n) : Marks.joint(at)).ifPresent(j -> put(j, verdict, shorter));
+            Optional<String> joint = rodBolt ? Marks.cylinder(at) : Marks.joint(at);
+            if (joint.isPresent()) {
+                put(rodBolt ? "rod cap to rod " + joint.get() : joint.get(), verdict, shorter);
+            }
         }
         return shorter;
     }
@@ -248,16 +269,21 @@ public final class Judge {
         boolean silentLeast = false;
         boolean silentMost = false;
         for (Verdict verdict : of) {
-            chief = badness(verdict) > badness(chief) ? verdict : chief;
+            double more = badness(verdict) - badness(chief);
+            chief = more > 0 || more == 0 && verdict.at().compareTo(chief.at()) < 0 ? verdict : chief;
             least = worse(least, verdict.least());
             most = worse(most, verdict.most());
             silentLeast |= verdict.least().isEmpty() && verdict.limit().least().isPresent();
             silentMost |= verdict.most().isEmpty() && verdict.limit().most().isPresent();
         }
         // A side of which one place says nothing is not cleared by the others.
-        least = silentLeast ? least.filter(s -> s.standing() != Standing.WITHIN) : least;
-        most = silentMost ? most.filter(s -> s.standing() != Standing.WITHIN) : most;
+        least = silentLeast && within(least) ? Optional.empty() : least;
+        most = silentMost && within(most) ? Optional.empty() : most;
         return new Verdict(chief.of(), chief.kind(), place, least, most, chief.value(), chief.limit());
+    }
+
+    private static boolean within(Optional<Side> side) {
+        return side.isPresent() && side.get().standing() == Standing.WITHIN;
     }
 
     private static Optional<Side> worse(Optional<Side> one, Optional<Side> other) {

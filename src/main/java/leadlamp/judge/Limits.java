@@ -2,11 +2,13 @@ package leadlamp.judge;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 import leadlamp.facts.LimitUsed;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Estimate;
@@ -29,67 +31,73 @@ final class Limits {
 
     private final Build build;
     private final Vocabulary words;
+    private final TradeLimits trade;
     private final Said said;
     private final Applying applying;
-    private final List<Hand> hands = new ArrayList<>();
-    private final Map<String, List<String>> names = new HashMap<>();
+    private final Map<String, List<LimitLine>> supplied;
+    private final Map<String, List<LimitLine>> sheet;
+    private final Map<String, List<LimitLine>> elsewhere;
+    private final Map<String, List<LimitLine>> ofGauges;
+    private final Map<String, List<Pile>> piles = new HashMap<>();
     private final Map<String, String> banks;
 
-    /** Whose lines, by quantity. */
-    private interface Lines {
-        List<LimitLine> of(String quantity);
-    }
-
-    private record Hand(LimitUsed.Whose whose, Lines lines) {
+    /** One hand's lines under one name. */
+    private record Pile(LimitUsed.Whose whose, List<LimitLine> lines) {
     }
 
     Limits(Build build, Vocabulary words, TradeLimits trade, Said said) {
         this.build = build;
         this.words = words;
+        this.trade = trade;
         this.said = said;
         this.banks = SheetLimits.banks(build.sheet());
         this.applying = new Applying(build, words, said, this);
-        hands.add(new Hand(LimitUsed.Whose.SUPPLIER, byQuantity(build.limits())));
-        hands.add(new Hand(LimitUsed.Whose.SHEET, byQuantity(build.sheet().limits())));
-        hands.add(new Hand(LimitUsed.Whose.SHEET, byQuantity(SheetLimits.of(build.sheet()))));
-        hands.add(new Hand(LimitUsed.Whose.SUPPLIER, byQuantity(SheetLimits.ofGauges(build))));
-        hands.add(new Hand(LimitUsed.Whose.TRADE, trade::of));
+        this.supplied = byQuantity(build.limits());
+        this.sheet = byQuantity(build.sheet().limits());
+        this.elsewhere = byQuantity(SheetLimits.of(build.sheet()));
+        this.ofGauges = byQuantity(SheetLimits.ofGauges(build));
     }
 
-    private static Lines byQuantity(List<LimitLine> lines) {
+    private static Map<String, List<LimitLine>> byQuantity(List<LimitLine> lines) {
         Map<String, List<LimitLine>> all = new HashMap<>();
         for (LimitLine line : lines) {
             List<LimitLine> of = all.get(line.quantity());
             if (of == null) {
-                of = new ArrayList<>();
+                of = new ArrayList<>(2);
                 all.put(line.quantity(), of);
             }
             of.add(line);
         }
-        return quantity -> all.getOrDefault(quantity, List.of());
+        return all;
     }
 
     /** The limits that may apply; one where it is settled, none where there is none. */
     List<LimitUsed> of(Value value) {
+        List<Pile> lines = piles(Marks.unmarked(value.of()));
+        if (lines.isEmpty()) {
+            return List.of();
+        }
         List<String> places = meant(value);
         if (places.isEmpty()) {
-            return at(value);
+            return at(value, lines);
         }
         // At one of several places any of their limits may be the one; where one place has none, nobody can say.
         List<LimitUsed> all = new ArrayList<>();
         for (String place : places) {
-            List<LimitUsed> here = at(at(value, place));
+            List<LimitUsed> here = at(at(value, place), lines);
             if (here.isEmpty()) {
                 return here;
             }
-            here.forEach(limit -> addNew(limit, all));
+            for (LimitUsed limit : here) {
+                addNew(limit, all);
+            }
         }
         return all;
     }
 
     private static Value at(Value value, String place) {
-        return new Value(value.of(), value.kind(), place, value.low(), value.high(), value.unit(), value.figures(), value.gauge(), value.usual(),
-                value.sum(), value.told(), value.asides(), value.places());
+        return new Value(value.of(), value.kind(), place, value.low(), value.high(), value.unit(), value.figures(), value.gauge(),
+                value.usual(), value.sum(), value.told(), value.asides(), value.places());
     }
 
     private static void addNew(LimitUsed limit, List<LimitUsed> all) {
@@ -101,36 +109,63 @@ final class Limits {
         all.add(limit);
     }
 
-    private List<LimitUsed> at(Value value) {
-        String quantity = Marks.unmarked(value.of());
+    private List<LimitUsed> at(Value value, List<Pile> piles) {
         List<LimitUsed> open = new ArrayList<>();
-        for (Hand hand : hands) {
-            for (String name : names(quantity)) {
-                Choice choice = choose(hand.lines().of(name), value, quantity, hand.whose());
-                open.addAll(choice.open());
-                if (choice.settled()) {
-                    List<LimitUsed> used = new ArrayList<>(choice.applying());
-                    used.addAll(open);
-                    return choice.applying().isEmpty() ? List.of() : used;
-                }
+        for (Pile pile : piles) {
+            if (pile.whose() == LimitUsed.Whose.SUPPLIER && Marks.found(value.of())) {
+                // What came with a new part says nothing of the old one.
+                continue;
+            }
+            Choice choice = choose(pile.lines(), value, Marks.unmarked(value.of()), pile.whose());
+            open.addAll(choice.open());
+            if (choice.settled()) {
+                List<LimitUsed> used = new ArrayList<>(choice.applying());
+                used.addAll(open);
+                return choice.applying().isEmpty() ? List.of() : used;
             }
         }
         // Of two lines on one open word one will hold; whether a single one holds at all is not known, and then there is no limit.
         return open.size() > 1 ? open : List.of();
     }
 
-    /** The names under which a quantity's limits may stand, its own first. */
-    private List<String> names(String quantity) {
-        List<String> known = names.get(quantity);
+    /** All lines that may concern a quantity, in the order in which they are asked. */
+    private List<Pile> piles(String quantity) {
+        List<Pile> known = piles.get(quantity);
         if (known == null) {
-            known = new ArrayList<>();
-            known.add(quantity);
-            Optional<Quantity> of = words.quantity(quantity);
-            kind(of, known);
-            putRight(quantity, of, known);
-            names.put(quantity, known);
+            known = new ArrayList<>(2);
+            List<String> names = names(quantity);
+            for (String name : names) {
+                pile(LimitUsed.Whose.SUPPLIER, supplied.get(name), known);
+            }
+            for (String name : names) {
+                pile(LimitUsed.Whose.SHEET, sheet.get(name), known);
+            }
+            for (String name : names) {
+                pile(LimitUsed.Whose.SHEET, elsewhere.get(name), known);
+                pile(LimitUsed.Whose.SUPPLIER, ofGauges.get(name), known);
+            }
+            for (String name : names) {
+                pile(LimitUsed.Whose.TRADE, trade.of(name), known);
+            }
+            piles.put(quantity, known);
         }
         return known;
+    }
+
+    private static void pile(LimitUsed.Whose whose, List<LimitLine> lines, List<Pile> into) {
+        if (lines != null && !lines.isEmpty()) {
+            into.add(new Pile(whose, lines));
+        }
+    }
+
+    /** The names under which a quantity's limits may stand, its own first. */
+    private List<String> names(String quantity) {
+        List<String> names = new ArrayList<>(2);
+        names.add(quantity);
+        Optional<Quantity> of = words.quantity(quantity);
+        kind(of, names);
+        putRight(quantity, of, names);
+        return names;
     }
 
     private static void kind(Optional<Quantity> of, List<String> names) {
@@ -162,13 +197,9 @@ final class Limits {
      * @param settled  whether one applies for certain, even if its figure cannot be worked out
      */
     private record Choice(List<LimitUsed> applying, List<LimitUsed> open, boolean settled) {
-        static final Choice NONE = new Choice(List.of(), List.of(), false);
     }
 
     private Choice choose(List<LimitLine> lines, Value value, String quantity, LimitUsed.Whose whose) {
-        if (lines.isEmpty()) {
-            return Choice.NONE;
-        }
         List<Candidate> candidates = this.applying.of(lines, value, quantity, whose);
         int best = -1;
         for (Candidate c : candidates) {
@@ -177,24 +208,24 @@ final class Limits {
             }
         }
         List<Candidate> sure = new ArrayList<>();
-        Map<String, List<Candidate>> taken = new java.util.LinkedHashMap<>();
+        Map<String, List<Candidate>> taken = new LinkedHashMap<>();
         List<LimitUsed> open = new ArrayList<>();
         for (Candidate c : candidates) {
             int particular = particular(c.line());
             if (c.sure() && particular == best) {
                 sure.add(c);
             } else if (c.holds() == Holds.OPEN && particular >= best) {
-                used(List.of(c), value, whose).ifPresent(open::add);
+                used(List.of(c), value, whose, open);
             } else if (c.holds() == Holds.YES && c.taken() && particular >= best) {
                 keepBest(taken, c);
             }
         }
         List<LimitUsed> applying = new ArrayList<>();
         if (!sure.isEmpty()) {
-            used(sure, value, whose).ifPresent(applying::add);
+            used(sure, value, whose, applying);
         }
         for (List<Candidate> alike : taken.values()) {
-            used(alike, value, whose).ifPresent(applying::add);
+            used(alike, value, whose, applying);
         }
         return new Choice(applying, open, !sure.isEmpty() || !taken.isEmpty());
     }
@@ -228,8 +259,8 @@ final class Limits {
         return 1000 * place + 10 * line.where().size() + (line.when().isEmpty() ? 0 : 1) + (line.asides().containsKey("speed") ? 1 : 0);
     }
 
-    /** Lines that all apply, together: the narrower of each side. Empty where a share is of a size that is not known. */
-    private Optional<LimitUsed> used(List<Candidate> lines, Value value, LimitUsed.Whose whose) {
+    /** Adds lines that all apply as one, the narrower of each side; nothing where a share is of a size that is not known. */
+    private void used(List<Candidate> lines, Value value, LimitUsed.Whose whose, List<LimitUsed> into) {
         OptionalDouble least = OptionalDouble.empty();
         OptionalDouble most = OptionalDouble.empty();
         boolean reason = false;
@@ -258,11 +289,10 @@ final class Limits {
             note = noted(note, c.note());
             first = first == null ? line : first;
         }
-        if (first == null) {
-            return Optional.empty();
+        if (first != null) {
+            into.add(new LimitUsed(least, most, whose, reason, first.basis(), note,
+                    whose == LimitUsed.Whose.TRADE ? Optional.empty() : Optional.of(first.line())));
         }
-        return Optional.of(new LimitUsed(least, most, whose, reason, first.basis(), note,
-                whose == LimitUsed.Whose.TRADE ? Optional.empty() : Optional.of(first.line())));
     }
 
     static String noted(String note, String more) {
@@ -305,9 +335,10 @@ final class Limits {
 
     /** Whether a drive of the sheet names the part that a value is of: the belt's years are those of its idler. */
     private boolean drives(String drive, Value value) {
-        for (String line : List.of("shares the belt", "route")) {
+        Set<String> parts = parts(value);
+        for (String line : parts.isEmpty() ? List.<String>of() : List.of("shares the belt", "route")) {
             String named = build.sheet().word("drive", drive, line).orElse("");
-            for (String part : parts(value)) {
+            for (String part : parts) {
                 if ((", " + named + ",").contains(", " + part + ",")) {
                     return true;
                 }
@@ -319,7 +350,7 @@ final class Limits {
     /** How sheet lines name the part that is the kind of a value: `belt idler low`, `belt idler`, or its place's own name. */
     private Set<String> parts(Value value) {
         return words.part(value.kind()).isEmpty() ? Set.of()
-                : new java.util.TreeSet<>(List.of(value.kind(), value.kind() + " " + value.at(), value.at()));
+                : new TreeSet<>(List.of(value.kind(), value.kind() + " " + value.at(), value.at()));
     }
 
     private OptionalDouble onSheet(String quantity, Value value) {

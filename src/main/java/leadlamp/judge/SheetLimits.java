@@ -61,8 +61,8 @@ final class SheetLimits {
             String period = gauge.asides().getOrDefault("period", "");
             if (!period.isEmpty() && Reading.read(period, Dimension.TIME, Optional.empty()) instanceof Reading.Read read
                     && read.written().figure()) {
-                lines.add(new LimitLine("gauge check age", gauge.name(), Optional.empty(), Optional.empty(), Optional.of(read.written()), "",
-                        "", Map.of(), Map.of(), false, "the period of the gauge itself", gauge.where()));
+                lines.add(new LimitLine("gauge check age", gauge.name(), Optional.empty(), Optional.empty(), Optional.of(read.written()),
+                        "", "", Map.of(), Map.of(), false, "the period of the gauge itself", gauge.where()));
             }
         }
         return lines;
@@ -134,15 +134,18 @@ final class SheetLimits {
     }
 
     private static LimitLine with(LimitLine line, String heat) {
-        return new LimitLine(line.quantity(), line.at(), line.standard(), line.least(), line.most(), line.times(), line.when(), line.where(),
-                Map.of("temperature", heat), line.reason(), line.basis(), line.line());
+        return new LimitLine(line.quantity(), line.at(), line.standard(), line.least(), line.most(), line.times(), line.when(),
+                line.where(), Map.of("temperature", heat), line.reason(), line.basis(), line.line());
     }
 
     /** The sheet writes the years of a life as a bare number. */
     private static Optional<Written> years(Statement s) {
+        if (s.value().isEmpty() || s.value().get().unit().dimension() == Dimension.TIME) {
+            return s.value();
+        }
+        Written w = s.value().get();
         Unit years = Units.named("years", Dimension.TIME).orElseThrow();
-        return s.value().filter(Written::figure).map(w -> w.unit().dimension() == Dimension.TIME ? w
-                : new Written(w.form(), years.toSi(w.low()), years.toSi(w.high()), years, w.figures(), w.text()));
+        return Optional.of(new Written(w.form(), years.toSi(w.low()), years.toSi(w.high()), years, w.figures(), w.text()));
     }
 
     /** A line that has a least and a most below it: `stretch: { least: 0.10 mm, most: 0.16 mm }`. */
@@ -163,9 +166,10 @@ final class SheetLimits {
     }
 
     private void add(String quantity, String at, Optional<Written> least, Optional<Written> most, Statement s) {
-        if (least.or(() -> most).filter(Written::figure).isPresent()) {
-            lines.add(new LimitLine(quantity, at.equals(Place.ENGINE) ? "" : at, Optional.empty(), least, most, "", "", Map.of(), Map.of(), false,
-                    SHEET, s.where()));
+        Optional<Written> size = least.isPresent() ? least : most;
+        if (size.isPresent() && size.get().figure()) {
+            lines.add(new LimitLine(quantity, at.equals(Place.ENGINE) ? "" : at, Optional.empty(), least, most, "", "", Map.of(), Map.of(),
+                    false, SHEET, s.where()));
         }
     }
 }

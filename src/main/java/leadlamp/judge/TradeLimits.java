@@ -125,8 +125,8 @@ public final class TradeLimits {
     /** Two lines that may both hold, neither being the more particular, leave open which of them is meant. */
     private static void tie(LimitLine line, LimitLine before, List<String> wrong) {
         if (Limits.particular(line) == Limits.particular(before) && !exclude(line, before)) {
-            wrong.add(line.line() + ": the " + line.quantity() + " is limited twice for one case, and neither line is the more particular; see line "
-                    + before.line().line() + ".");
+            wrong.add(line.line() + ": the " + line.quantity() + " is limited twice for one case, and neither line is the more particular; "
+                    + "see line " + before.line().line() + ".");
         }
     }
 
@@ -224,7 +224,8 @@ public final class TradeLimits {
             List<LimitLine> lines = new ArrayList<>();
             for (int n = data.readInt(); n > 0; n--) {
                 lines.add(new LimitLine(quantity, data.readUTF(), size(data), size(data), size(data), data.readUTF(), data.readUTF(),
-                        words(data), words(data), data.readBoolean(), data.readUTF(), new Where(data.readUTF(), data.readInt(), data.readInt())));
+                        words(data), words(data), data.readBoolean(), data.readUTF(),
+                        new Where(data.readUTF(), data.readInt(), data.readInt())));
             }
             byQuantity.put(quantity, lines);
         }

@@ -55,8 +55,7 @@ public record OpenGroup(Want want, List<String> details, List<String> places, Li
     private static List<OpenGroup> joined(List<OpenGroup> groups) {
         Map<String, List<OpenGroup>> alike = new LinkedHashMap<>();
         for (OpenGroup group : groups) {
-            boolean joint = group.want.how() == Want.How.LOOK && group.want.word().startsWith(Wants.JOINT);
-            String key = joint ? String.join(",", group.details) + '\n' + beside(group) : group.want.how() + group.want.word();
+            String key = group.want.how() == Want.How.JOINT ? String.join(",", group.details) + '\n' + beside(group) : group.want.how() + group.want.word();
             alike.computeIfAbsent(key, k -> new ArrayList<>()).add(group);
         }
         List<OpenGroup> joined = new ArrayList<>();
@@ -78,7 +77,7 @@ public record OpenGroup(Want want, List<String> details, List<String> places, Li
         TreeSet<String> joints = new TreeSet<>(Order::natural);
         List<Ranked> answers = new ArrayList<>();
         for (OpenGroup group : groups) {
-            joints.add(group.want.word().substring(Wants.JOINT.length()));
+            joints.add(group.want.word());
             answers.addAll(group.answers);
         }
         answers.sort(Order.OPEN);
@@ -106,7 +105,7 @@ public record OpenGroup(Want want, List<String> details, List<String> places, Li
         Set<String> ofJoints = new TreeSet<>();
         for (Want other : others) {
             List<String> details = wants.details(other, answers);
-            boolean joint = other.how() == Want.How.LOOK && other.word().startsWith(Wants.JOINT);
+            boolean joint = other.how() == Want.How.JOINT;
             if (!joint || ofJoints.add(details.toString())) {
                 also.add(new Also(joint ? Wants.JOINTS : other, details));
             }

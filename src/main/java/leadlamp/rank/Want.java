@@ -11,8 +11,10 @@ public record Want(How how, String word) implements Comparable<Want> {
     public enum How {
         /** Read it, or write down what is known. */
         RECORD,
-        /** Look at this part, or joint, and write down what there is to say of it. */
+        /** Look at this part and write down what there is to say of it. */
         LOOK,
+        /** Look at the joint of this name and write down what there is to say of it; no name where it is several. */
+        JOINT,
         /** Read it again with a finer gauge. */
         FINER,
         /** Fill in a line of the engine sheet. */

@@ -10,8 +10,8 @@ import leadlamp.words.Vocabulary;
 final class Wants {
     private static final String OF_THE_SHEET = "sheet ";
     /** A joint is looked at by itself, under its own name; several of which the same is wanted are one job. */
-    static final String JOINT = "joint ";
-    static final Want JOINTS = new Want(Want.How.LOOK, "joint");
+    static final Want JOINTS = new Want(Want.How.JOINT, "");
+    private static final String JOINT = "joint";
 
     private final Vocabulary words;
 
@@ -37,29 +37,31 @@ final class Wants {
                         wanted.add(new Wanted(new Want(Want.How.SHEET, reading.substring(OF_THE_SHEET.length())), ""));
                     } else if (gap.why() == Gap.Why.SHEET_SILENT) {
                         wanted.add(new Wanted(new Want(Want.How.SHEET, reading), ""));
-                    } else if (reading.startsWith(JOINT) && words.quantity(reading).isEmpty()) {
-                        for (String joint : gap.places()) {
-                            wanted.add(new Wanted(new Want(Want.How.LOOK, JOINT + joint),
-                                    reading.substring(JOINT.length())));
-                        }
                     } else {
-                        wanted.add(look(reading));
+                        add(reading, gap.places(), wanted);
                     }
                 }
                 return wanted;
         }
     }
 
-    private Wanted look(String reading) {
+    private void add(String reading, List<String> places, List<Wanted> wanted) {
         if (words.quantity(reading).isEmpty()) {
             for (int at = reading.lastIndexOf(' '); at > 0; at = reading.lastIndexOf(' ', at - 1)) {
                 String part = reading.substring(0, at);
-                if (words.part(part).isPresent()) {
-                    return new Wanted(new Want(Want.How.LOOK, part), reading.substring(at + 1));
+                if (!part.equals(JOINT) && words.part(part).isPresent()) {
+                    wanted.add(new Wanted(new Want(Want.How.LOOK, part), reading.substring(at + 1)));
+                    return;
                 }
             }
+            if (reading.startsWith(JOINT + ' ') && !places.isEmpty()) {
+                for (String joint : places) {
+                    wanted.add(new Wanted(new Want(Want.How.JOINT, joint), reading.substring(JOINT.length() + 1)));
+                }
+                return;
+            }
         }
-        return new Wanted(new Want(Want.How.RECORD, reading), "");
+        wanted.add(new Wanted(new Want(Want.How.RECORD, reading), ""));
     }
 
     /** All that this question wants, each once. */
@@ -76,7 +78,7 @@ final class Wants {
     /** Where it is wanted, in the order of the places. */
     List<String> places(Want want, List<Ranked> answers) {
         TreeSet<String> places = new TreeSet<>(Order::natural);
-        if (want.how() == Want.How.LOOK && want.word().startsWith(JOINT)) {
+        if (want.how() == Want.How.JOINT) {
             return List.of();
         }
         for (Ranked answer : answers) {

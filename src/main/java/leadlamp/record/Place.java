@@ -24,7 +24,8 @@ public final class Place {
             Map.entry("unworn", "height"), Map.entry("top", "height"), Map.entry("mid", "height"),
             Map.entry("bottom", "height"), Map.entry("thrust", "direction"), Map.entry("pin", "direction"),
             Map.entry("inside", "spot"), Map.entry("outside", "spot"), Map.entry("edge", "spot"),
-            Map.entry("across", "spot"), Map.entry("lengthwise", "spot"));
+            Map.entry("across", "spot"), Map.entry("lengthwise", "spot"), Map.entry("base", "spot"), Map.entry("boost", "spot"),
+            Map.entry("held", "spot"));
     private static final Set<String> SPOTS = Set.of("hot place", "cool place", "pump end", "far end", "main gallery", "far point");
     private static final List<String> ORDER = List.of("main", "big end", "cylinder", "bank", "side", "number", "end", "half",
             "ring", "height", "direction", "spot", "quarter", "angle", "bolt");
@@ -94,6 +95,9 @@ public final class Place {
         }
         StringBuilder ordered = new StringBuilder();
         Set<String> says = of(text).says;
+        if (says.contains("pair")) {
+            return text;
+        }
         int taken = 0;
         for (String axis : ORDER) {
             for (String word : says) {
@@ -201,7 +205,14 @@ public final class Place {
             }
         }
         if (found.containsKey("and") && found.containsKey("cylinder")) {
-            says.add("pair " + found.get("cylinder") + " and " + found.get("and"));
+            // Two neighbours: what concerns either concerns the pair, so the pair belongs to both.
+            for (String axis : List.of("cylinder", "big end")) {
+                if (found.containsKey(axis)) {
+                    says.add(axis + " " + found.get(axis));
+                    says.add(axis + " " + found.get("and"));
+                }
+            }
+            says.add("pair");
             return true;
         }
         found.forEach((axis, word) -> says.add(axis + " " + word));

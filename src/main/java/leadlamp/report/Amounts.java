@@ -12,7 +12,7 @@ import leadlamp.quantity.Estimate;
 import leadlamp.quantity.Unit;
 
 /** Values, doubts and limits as text: in the record's own units, with the decimals that were written. */
-final class Amounts {
+public final class Amounts {
     /** Expanded uncertainty at about 95 % is twice the standard one (JCGM 100, 6.3.3). */
     private static final double COVERAGE = 2;
     /** A doubt is given to two figures at most (JCGM 100, 7.2.6), and to one where that one is no 1 or 2. */
@@ -27,12 +27,12 @@ final class Amounts {
     }
 
     /** `4.90 ± 0.006 mm`, `from 0.08 to 0.09 ± 0.02 mm`, `under 0.05 mm`. */
-    static String of(Value value) {
+    public static String of(Value value) {
         return of(value, Optional.empty(), Optional.empty());
     }
 
     /** The value of a verdict, with the doubt that it was judged by. */
-    static String of(Verdict verdict) {
+    public static String of(Verdict verdict) {
         return of(verdict.value(), verdict.least(), verdict.most());
     }
 
@@ -60,7 +60,7 @@ final class Amounts {
     }
 
     /** The limit, on the sides that it has: `least 4.97 mm`, `0.02 to 0.05 mm`, `most 0.05 mm`. */
-    static String sides(Verdict verdict) {
+    public static String sides(Verdict verdict) {
         return sides(verdict.limit(), verdict.value().unit(), verdict.value().figures());
     }
 

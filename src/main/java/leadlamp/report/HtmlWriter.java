@@ -1,9 +1,5 @@
 package leadlamp.report;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -56,14 +52,7 @@ public final class HtmlWriter {
 
     private void head() {
         Heading heading = model.heading();
-        page.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-                + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
-                + "style-src 'unsafe-inline'; img-src data:\">\n<title>").text(heading.name())
-                .raw(": report</title>\n<style>\n").raw(css()).raw("</style>\n</head>\n<body>\n"
-                        + "<a class=\"skip\" href=\"#main\">To the report</a>\n<header>\n"
-                        + "<p class=\"kicker\">Leadlamp: report on a build record</p>\n<h1>")
-                .text(heading.name()).raw("</h1>\n");
+        page.begin(heading.name() + ": report", "Leadlamp: report on a build record", heading.name());
         page.element("<p class=\"facts\">", "Record " + heading.file() + "; engine " + heading.sheet()
                 + (heading.sheetFile().isEmpty() ? "" : " (" + heading.sheetFile() + ")")
                 + (heading.sheetFrom().isEmpty() ? "" : ", from: " + heading.sheetFrom()), "</p>");
@@ -72,14 +61,6 @@ public final class HtmlWriter {
                     + (heading.next().isEmpty() ? "" : "; next: " + Wording.join(heading.next())), "</p>");
         }
         page.raw("</header>\n<main id=\"main\">\n");
-    }
-
-    private static String css() {
-        try (InputStream in = HtmlWriter.class.getResourceAsStream("page.css")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private void stands() {
@@ -96,7 +77,7 @@ public final class HtmlWriter {
             page.raw("</ol>\n");
         }
         page.element("<p>", model.tally().text(), "</p>");
-        model.ladder().ifPresent(this::picture);
+        model.ladder().ifPresent(page::picture);
         page.raw("</section>\n");
     }
 
@@ -110,7 +91,7 @@ public final class HtmlWriter {
         for (Finding finding : model.findings()) {
             finding(finding);
         }
-        model.matrix().ifPresent(this::picture);
+        model.matrix().ifPresent(page::picture);
         page.raw("</section>\n");
     }
 
@@ -141,7 +122,7 @@ public final class HtmlWriter {
         list("The sum", finding.sums());
         page.raw("</dl>\n");
         for (Picture picture : finding.pictures()) {
-            picture(picture);
+            page.picture(picture);
         }
         page.raw("<dl>\n");
         chain(item.chain());
@@ -191,10 +172,6 @@ public final class HtmlWriter {
         }
     }
 
-    private void picture(Picture picture) {
-        page.raw("<p class=\"soft\">").text(picture.title()).raw("</p>\n").raw(Plain.of(picture.svg())).raw("\n");
-    }
-
     private static String level(Optional<RiskLevel> risk) {
         return risk.map(level -> badge(level.word())).orElse("");
     }
@@ -232,7 +209,7 @@ public final class HtmlWriter {
             for (Item item : group.items()) {
                 for (Picture picture : item.pictures()) {
                     if (drawn.add(picture.title())) {
-                        picture(picture);
+                        page.picture(picture);
                     }
                 }
             }
@@ -342,8 +319,6 @@ public final class HtmlWriter {
         for (String limit : model.limits()) {
             page.element("<li>", limit, "</li>");
         }
-        page.raw("</ul>\n</section>\n</main>\n<footer class=\"end\">\n").element("<p>", "Made from " + model.heading()
-                .file() + (model.heading().bytes().isEmpty() ? "" : ", SHA-256 " + model.heading().bytes()), "</p>")
-                .raw("</footer>\n</body>\n</html>\n");
+        page.raw("</ul>\n</section>\n").end(model.heading().file(), model.heading().bytes());
     }
 }

@@ -1,17 +1,56 @@
 package leadlamp.report;
 
-/** Puts a page together. Whatever comes from a record goes through {@link #text}. */
-final class Page {
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import leadlamp.report.draw.Picture;
+
+/**
+ * Puts a page together that needs nothing beside it: no network, no script. Whatever comes from a record goes through
+ * {@link #text}.
+ */
+public final class Page {
     private final StringBuilder out = new StringBuilder(32_768);
 
+    /** Begins a page: its name in the window, what kind of page it is, its heading. The header stays open. */
+    public Page begin(String window, String kind, String heading) {
+        return raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+                + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
+                + "style-src 'unsafe-inline'; img-src data:\">\n<title>").text(window)
+                .raw("</title>\n<style>\n").raw(css()).raw("</style>\n</head>\n<body>\n"
+                        + "<a class=\"skip\" href=\"#main\">To the content</a>\n<header>\n<p class=\"kicker\">")
+                .text(kind).raw("</p>\n<h1>").text(heading).raw("</h1>\n");
+    }
+
+    /** Ends it, with the record and the bytes that it was made from. */
+    public Page end(String file, String bytes) {
+        return raw("</main>\n<footer class=\"end\">\n").element("<p>", "Made from " + file
+                + (bytes.isEmpty() ? "" : ", SHA-256 " + bytes), "</p>").raw("</footer>\n</body>\n</html>\n");
+    }
+
+    /** A drawing with its name above it. */
+    public Page picture(Picture picture) {
+        return raw("<p class=\"soft\">").text(picture.title()).raw("</p>\n").raw(Plain.of(picture.svg())).raw("\n");
+    }
+
+    private static String css() {
+        try (InputStream in = Page.class.getResourceAsStream("page.css")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Markup of our own, as it is. */
-    Page raw(String markup) {
+    public Page raw(String markup) {
         out.append(markup);
         return this;
     }
 
     /** Text, which stays text. */
-    Page text(String text) {
+    public Page text(String text) {
         String plain = Plain.of(text);
         for (int i = 0; i < plain.length(); i++) {
             char c = plain.charAt(i);
@@ -28,7 +67,7 @@ final class Page {
     }
 
     /** An element that holds text alone; nothing where there is no text. */
-    Page element(String open, String text, String close) {
+    public Page element(String open, String text, String close) {
         return text.isEmpty() ? this : raw(open).text(text).raw(close).raw("\n");
     }
 

@@ -7,11 +7,13 @@ import java.util.Optional;
 import leadlamp.audit.Check;
 import leadlamp.audit.Finding;
 import leadlamp.facts.Fact;
+import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
 
 /**
  * Fills the sentence of a way: `{place}` and `{of}` as they stand in a record, what the rule binds, and of its verdicts `{value}`, `{limit}` and
- * `{gauge}`, each with ` of QUANTITY` where the rule matches more than one.
+ * `{gauge}`, each with ` of QUANTITY` where the rule matches more than one. A value that has no verdict gives `{value}`
+ * and `{gauge}` likewise.
  */
 public final class Sentences {
     private Sentences() {
@@ -74,17 +76,40 @@ public final class Sentences {
             default:
                 int split = name.indexOf(" of ");
                 String what = split < 0 ? name : name.substring(0, split);
-                return verdict(finding, split < 0 ? "" : name.substring(split + 4).strip())
-                        .flatMap(v -> of(what, v));
+                String quantity = split < 0 ? "" : name.substring(split + 4).strip();
+                return verdict(finding, quantity).flatMap(v -> of(what, v))
+                        .or(() -> value(finding, quantity).flatMap(v -> of(what, v)));
         }
+    }
+
+    /** A value that was not held against a limit. */
+    private static Optional<Value> value(Finding finding, String quantity) {
+        for (Fact fact : finding.evidence()) {
+            if (fact instanceof Value value
+                    && (quantity.isEmpty() || value.of().equals(quantity) || value.kind().equals(quantity))) {
+                return Optional.of(value);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> of(String what, Value value) {
+        return switch (what) {
+            case "value" -> Optional.of(Amounts.of(value));
+            case "gauge" -> Optional.of(gauge(value));
+            default -> Optional.empty();
+        };
+    }
+
+    private static String gauge(Value value) {
+        return value.gauge().isEmpty() ? "no named gauge" : value.gauge();
     }
 
     private static Optional<String> of(String what, Verdict verdict) {
         return switch (what) {
             case "value" -> Optional.of(Amounts.of(verdict));
             case "limit" -> Optional.of(Amounts.side(verdict) + Wording.whoseShort(verdict.limit()));
-            case "gauge" -> Optional.of(verdict.value().gauge().isEmpty() ? "no named gauge"
-                    : verdict.value().gauge());
+            case "gauge" -> Optional.of(gauge(verdict.value()));
             default -> Optional.empty();
         };
     }

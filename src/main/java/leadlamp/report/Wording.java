@@ -21,12 +21,12 @@ import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 
 /** How places, gaps, limits and wants are said. */
-final class Wording {
+public final class Wording {
     /** What is numbered by itself; every other bare number is that of a cylinder. */
     private static final Set<String> NUMBERED = Set.of("turbocharger", "throttle", "carburettor", "injector", "coil",
             "friction disc", "gearbox dowel");
     private static final String EACH = "each ";
-    private static final String JOINT = "joint ";
+    private static final String JOINT = "joint";
     private static final String THE_SHEET = "the engine sheet";
 
     private final Vocabulary words;
@@ -36,7 +36,7 @@ final class Wording {
     }
 
     /** A place as it stands alone: `cylinder 1 intake`, `main 3`, `engine`. */
-    static String place(String group, String at) {
+    public static String place(String group, String at) {
         return at.isEmpty() || !digit(at.charAt(0)) ? at : noun(group) + " " + at;
     }
 
@@ -192,12 +192,12 @@ final class Wording {
     }
 
     /** A quantity and where: `crankpin diameter at big end 3`. */
-    static String subject(String of, String at) {
+    public static String subject(String of, String at) {
         return at.equals(Place.ENGINE) || at.isEmpty() ? of : of + " at " + place("", at);
     }
 
     /** How a value stands: `below`, `above`, `within`, `undecided`. */
-    static String standing(Verdict verdict) {
+    public static String standing(Verdict verdict) {
         if (verdict.isBelow()) {
             return "below";
         }
@@ -284,6 +284,8 @@ final class Wording {
             case SHEET -> "Fill in on the engine sheet" + (want.word().startsWith(EACH) ? " what settles "
                     : ": ") + want.word();
             case LOOK -> look(want.word(), details);
+            case JOINT -> "Write down of " + (want.word().isEmpty() ? "each joint" : "the joint " + want.word()) + ": "
+                    + join(details);
             case RECORD -> record(want.word());
         };
     }
@@ -293,25 +295,19 @@ final class Wording {
         List<String> signs = new ArrayList<>();
         List<String> said = new ArrayList<>();
         for (String detail : details) {
-            (!joint(part) && words.sign(detail).isPresent() ? signs : said).add(detail);
+            (words.sign(detail).isPresent() ? signs : said).add(detail);
         }
         if (signs.isEmpty()) {
-            String of = joint(part) ? "the " + part : part;
-            return "Write down of " + of + ": " + join(said);
+            return "Write down of " + part + ": " + join(said);
         }
         return "Look at " + part + " for these signs: " + join(signs)
                 + (said.isEmpty() ? "" : "; write down its " + join(said));
     }
 
-    /** A joint by its name, or several whose names stand beside. */
-    private static boolean joint(String part) {
-        return part.equals("joint") || part.startsWith(JOINT);
-    }
-
     private String record(String word) {
         Optional<Quantity> quantity = words.quantity(word);
-        if (quantity.isPresent() && !joint(word)) {
-            return (quantity.get().dimension() == Dimension.COUNT ? "Count " : "Measure ") + word;
+        if (quantity.isPresent() && !quantity.get().of().equals(JOINT)) {
+            return (quantity.get().dimension() == Dimension.COUNT ? "Count: " : "Measure ") + word;
         }
         int blank = word.indexOf(' ');
         if (blank > 0) {

@@ -2,8 +2,10 @@ package leadlamp.audit;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +31,9 @@ import leadlamp.words.Vocabulary;
 
 /** What comes of a record from which something is taken away, one word at one place each. */
 public final class Erasing {
+    /** The facts of the full builds, which are held against others again and again. */
+    private static final Map<Audit, Map<String, List<Fact>>> FACTS = Collections.synchronizedMap(new IdentityHashMap<>());
+
     private final RulesFolder folder;
     private final Vocabulary words;
     private final Map<String, PlaceForm> forms = new HashMap<>();
@@ -57,7 +62,7 @@ public final class Erasing {
             if (answer == null || expected.getValue() instanceof Expected.NotAsked) {
                 continue;
             }
-            for (String word : needed(check.get(), answer)) {
+            for (String word : needed(check.get(), answer.ask(), audit)) {
                 Build less = without(build, word, answer.ask().at(), audit);
                 if (less.statements().size() == build.statements().size()) {
                     continue;
@@ -73,12 +78,24 @@ public final class Erasing {
     }
 
     /** The words that the ways which apply there need. */
-    private static Set<String> needed(Check check, Answer answer) {
+    private Set<String> needed(Check check, Ask ask, Audit audit) {
+        Asks asks = asks(audit);
         Set<String> needed = new LinkedHashSet<>();
         for (Way way : check.ways()) {
-            needed.addAll(way.needs());
+            if (asks.holds(way.applies(), ask) != Asks.Holds.NO) {
+                needed.addAll(way.needs());
+            }
         }
         return needed;
+    }
+
+    private Asks asks(Audit audit) {
+        Recorded recorded = new Recorded(audit.facts(), audit.build().leftOut(), words);
+        Groups groups = new Groups(audit.build(), audit.facts(), words);
+        Map<String, ConditionPage> conditions = new HashMap<>();
+        folder.conditions().forEach(c -> conditions.put(c.name(), c));
+        Needs needs = new Needs(recorded, groups, words, List.of(), new HashMap<>(), conditions);
+        return new Asks(groups, recorded, needs, new Work(audit.build(), words), conditions);
     }
 
     /** The build without what meets a need at a place: what says it, and all that it was worked out from. */
@@ -234,26 +251,30 @@ public final class Erasing {
     }
 
     /** The words of facts that two audits do not share. */
-    private static Set<String> moved(Audit before, Audit after) {
-        Set<Fact> one = new HashSet<>(before.facts());
-        Set<Fact> other = new HashSet<>(after.facts());
+    static Set<String> moved(Audit before, Audit after) {
+        Map<String, List<Fact>> one = FACTS.computeIfAbsent(before, Erasing::byName);
+        Map<String, List<Fact>> other = byName(after);
         Set<String> moved = new TreeSet<>();
-        for (Fact fact : one) {
-            if (!other.contains(fact)) {
-                moved.addAll(words(fact));
-            }
-        }
-        for (Fact fact : other) {
-            if (!one.contains(fact)) {
-                moved.addAll(words(fact));
+        Set<String> names = new HashSet<>(one.keySet());
+        names.addAll(other.keySet());
+        for (String name : names) {
+            List<Fact> was = one.getOrDefault(name, List.of());
+            List<Fact> is = other.getOrDefault(name, List.of());
+            if (!was.equals(is)) {
+                was.stream().filter(f -> !is.contains(f)).forEach(f -> moved.addAll(words(f)));
+                is.stream().filter(f -> !was.contains(f)).forEach(f -> moved.addAll(words(f)));
             }
         }
         return moved;
     }
 
-    /** The words that differ between the full build of a case and what the case makes of it. */
-    public Set<String> changes(Case example, CaseRunner runner) {
-        return moved(runner.base(example.build()).audit(), folder.auditor().audit(runner.changed(example)));
+    private static Map<String, List<Fact>> byName(Audit audit) {
+        Map<String, List<Fact>> facts = new HashMap<>();
+        for (Fact fact : audit.facts()) {
+            facts.computeIfAbsent(fact.getClass().getSimpleName() + " " + Groups.subject(fact) + " " + fact.at(), n -> new ArrayList<>())
+                    .add(fact);
+        }
+        return facts;
     }
 
     /** The words by which needs call a fact. */

@@ -20,21 +20,18 @@ public final class TryCases {
                 + p.nearest().map(n -> " Nearest word: " + n + ".").orElse("")));
         CaseRunner runner = new CaseRunner(folder, Path.of("sample-builds"));
         List<String> wanted = List.of(arguments);
-        int run = 0;
+        List<Case> cases = folder.cases().stream().filter(c -> wanted.isEmpty() || wanted.contains(c.of())
+                || wanted.contains(c.file().split("/")[1])).toList();
+        List<List<String>> said = cases.parallelStream().map(c -> runner.run(c).wrong()).toList();
         int wrong = 0;
-        for (Case example : folder.cases()) {
-            String topic = example.file().split("/")[1];
-            if (wanted.isEmpty() || wanted.contains(example.of()) || wanted.contains(topic)) {
-                run++;
-                List<String> said = runner.run(example);
-                if (!said.isEmpty()) {
-                    wrong++;
-                    System.out.println(example.where() + ": " + example.name());
-                    said.forEach(line -> System.out.println("    " + line));
-                }
+        for (int i = 0; i < cases.size(); i++) {
+            if (!said.get(i).isEmpty()) {
+                wrong++;
+                System.out.println(cases.get(i).where() + ": " + cases.get(i).name());
+                said.get(i).forEach(line -> System.out.println("    " + line));
             }
         }
-        System.out.println(run + " cases, " + wrong + " not as expected");
+        System.out.println(cases.size() + " cases, " + wrong + " not as expected");
         System.exit(wrong == 0 ? 0 : 1);
     }
 }

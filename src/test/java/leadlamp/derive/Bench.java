@@ -59,6 +59,10 @@ final class Bench {
     }
 
     static Derivation.Worked worked(String record, String sheet) {
+        return worked(record, sheet, name -> true);
+    }
+
+    static Derivation.Worked worked(String record, String sheet, Predicate<String> wanted) {
         Yaml.File ofSheet = Yaml.text(sheet, "sheet.yaml");
         Yaml.File ofRecord = Yaml.text(record, "build.yaml");
         Build build = READER.build(ofRecord.tree().orElseThrow(() -> new AssertionError(ofRecord.problems().toString())), "build.yaml",
@@ -67,7 +71,7 @@ final class Bench {
         if (!build.problems().isEmpty()) {
             throw new AssertionError(build.problems().toString());
         }
-        return Derivation.work(build, WORDS);
+        return Derivation.work(build, WORDS, wanted);
     }
 
     static Derivation.Worked full(String name) {

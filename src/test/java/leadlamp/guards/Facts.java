@@ -11,6 +11,8 @@ final class Facts {
     private static final Set<String> KEPT = Set.of("is", "from", "in", "not", "contains", "matches", "bind", "memberOf",
             "soundslike", "str", "exists", "or", "and", "over", "eval", "this");
 
+    private static final String INDEXES = "alphaIndexedBy betaIndexedBy";
+
     private Facts() {
     }
 
@@ -20,10 +22,10 @@ final class Facts {
             for (RecordComponent component : fact.getRecordComponents()) {
                 String name = component.getName();
                 String title = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
-                for (String index : List.of("alphaIndexedBy", "betaIndexedBy")) {
-                    if (index.contains(name) || index.contains(title)) {
-                        faults.add(fact.getSimpleName() + "." + name + " is a part of " + index + ", which the generator of models looks for");
-                    }
+                if (INDEXES.contains(name) || INDEXES.contains(title)) {
+                    faults.add(fact.getSimpleName() + "." + name + " is a part of alphaIndexedBy or betaIndexedBy, which the generator of "
+                            + "models looks for");
+                    continue;
                 }
                 if (KEPT.contains(name)) {
                     faults.add(fact.getSimpleName() + "." + name + " is a word that the rule language keeps for itself");

@@ -65,9 +65,7 @@ final class RulesAndPages {
                 both.retainAll(way.heeds());
                 both.forEach(w -> faults.add(name + " both needs and heeds \"" + w + "\""));
                 for (String word : way.needs()) {
-                    if (word.startsWith("condition ")) {
-                        faults.add(name + " needs \"" + word + "\"; a condition is heeded");
-                    } else if (read.contains(word) && !RuleWords.positive(way.patterns()).contains(word)) {
+                    if (read.contains(word) && !RuleWords.positive(way.patterns()).contains(word)) {
                         faults.add(name + " needs \"" + word + "\", which its rule only reads under `not`");
                     }
                 }
@@ -106,6 +104,7 @@ final class RulesAndPages {
         }
         Set<String> bound = new HashSet<>();
         int verdicts = 0;
+        int values = 0;
         Set<String> quantities = new HashSet<>();
         for (RulebaseRule.Clause clause : rule.clauses()) {
             for (RulebaseRule.Match match : clause.matches()) {
@@ -121,6 +120,7 @@ final class RulesAndPages {
                     }
                 }
                 verdicts += match.fact().equals("Verdict") ? 1 : 0;
+                values += match.fact().equals("Value") ? 1 : 0;
             }
         }
         if (bound.contains(name)) {
@@ -132,7 +132,8 @@ final class RulesAndPages {
             return java.util.Optional.of("nothing binds $" + name);
         }
         if (of < 0) {
-            return verdicts == 1 ? java.util.Optional.empty()
+            boolean plainValue = verdicts == 0 && values == 1 && !what.equals("limit");
+            return verdicts == 1 || plainValue ? java.util.Optional.empty()
                     : java.util.Optional.of("its rule matches " + verdicts + " verdicts, not one");
         }
         return quantities.contains(name.substring(of + 4)) ? java.util.Optional.empty()

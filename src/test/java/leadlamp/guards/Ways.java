@@ -10,7 +10,6 @@ import leadlamp.audit.Case;
 import leadlamp.audit.CaseRunner;
 import leadlamp.audit.Check;
 import leadlamp.audit.ConditionPage;
-import leadlamp.audit.Erasing;
 import leadlamp.audit.Expected;
 import leadlamp.audit.RulesFolder;
 import leadlamp.audit.Way;
@@ -23,11 +22,9 @@ final class Ways {
     static List<String> faults(RulesFolder folder, CaseRunner runner) {
         Map<String, List<Case>> byPage = new HashMap<>();
         folder.cases().forEach(c -> byPage.computeIfAbsent(c.of(), p -> new ArrayList<>()).add(c));
-        Erasing erasing = new Erasing(folder);
         List<String> faults = new ArrayList<>();
         for (Check check : folder.checks()) {
             List<Case> cases = byPage.getOrDefault(check.id(), List.of());
-            Map<Case, Set<String>> changes = new HashMap<>();
             for (Way way : check.ways()) {
                 boolean fires = false;
                 boolean misses = false;
@@ -41,7 +38,7 @@ final class Ways {
                     }
                     fires |= here;
                     if (!here && silent) {
-                        Set<String> changed = changes.computeIfAbsent(example, e -> erasing.changes(e, runner));
+                        Set<String> changed = runner.run(example).changes();
                         Set<String> read = new TreeSet<>(way.needs());
                         read.addAll(way.heeds());
                         read.addAll(way.applies().keySet());

@@ -34,6 +34,15 @@ class LimitsTest {
     }
 
     @Test
+    void what_came_with_a_new_part_says_nothing_of_the_one_that_was_found() {
+        Shop.Judged judged = Shop.limits("piston ring end gap: { least: 0.25 mm, most: 0.40 mm }\n").record("""
+                parts: [{ piston ring: new, at: each, limits: { piston ring end gap: { least: 0.36 mm, most: 0.50 mm } } }]
+                measurements: [{ piston ring end gap: 0.42 mm, at: 1 first, as: found, with: feeler gauge }]
+                """);
+        assertThat(judged.limit("piston ring end gap as found", "1 first")).isEqualTo("0.25 to 0.4 mm, sheet");
+    }
+
+    @Test
     void where_the_sheet_is_silent_the_trade_s_number_stands_with_its_basis() {
         Shop shop = Shop.silent().trade("""
                 piston ring end gap:
@@ -231,6 +240,17 @@ class LimitsTest {
                   - { least: 1.3 mm, for: { connecting rod material: aluminium }, kind: reason to look, basis: "common practice, no source" }
                 """);
         assertThat(shop.measured("- { piston to head gap: 1.1 mm, at: 1, with: lead wire }").on("piston to head gap", "1")).isEqualTo("below");
+    }
+
+    @Test
+    void a_line_may_go_by_what_the_sheet_says_of_the_engine() {
+        String line = """
+                piston clearance:
+                  - { most: 0.06 mm, for: { sheet layout cooled by: %s }, kind: reason to look, basis: "common practice, no source" }
+                """;
+        String reading = "- { piston clearance: 0.04 mm, at: 1, doubt: 0.005 mm }";
+        assertThat(Shop.silent().trade(line.formatted("liquid")).measured(reading).on("piston clearance", "1")).isEqualTo("within");
+        assertThat(Shop.silent().trade(line.formatted("air")).measured(reading).verdicts()).isEmpty();
     }
 
     @Test

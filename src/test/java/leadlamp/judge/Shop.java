@@ -150,6 +150,10 @@ final class Shop {
     }
 
     private List<Verdict> judge(List<Value> given, Build build) {
+        return judge(given, build, trade.isEmpty() ? TradeLimits.none() : tradeLimits(Map.of("bottom-end", trade)));
+    }
+
+    private static List<Verdict> judge(List<Value> given, Build build, TradeLimits trade) {
         Derivation.Worked worked = Derivation.work(build, WORDS);
         List<Value> values = new ArrayList<>();
         if (given == null) {
@@ -167,7 +171,13 @@ final class Shop {
         for (Statement s : build.sheet().statements()) {
             facts.add(new OnSheet(s.of(), s.of(), s.at(), s.what(), s.says(), List.of(s.where())));
         }
-        return Judge.judge(values, facts, build, WORDS, trade.isEmpty() ? TradeLimits.none() : tradeLimits(Map.of("bottom-end", trade)));
+        return Judge.judge(values, facts, build, WORDS, trade);
+    }
+
+    /** A record as it lies there. */
+    static Judged file(Path record, TradeLimits trade) {
+        Build build = new RecordReader(WORDS).read(record).build().orElseThrow();
+        return new Judged(build, judge(null, build, trade));
     }
 
     /** The trade's numbers out of files, by topic. */

@@ -325,8 +325,10 @@ class RankingTest {
         assertThat(wanted(missing("cylinder coolant", "1"))).containsExactly(new Want(Want.How.LOOK, "cylinder"));
         assertThat(wanted(missing("cylinder fuel", "1"))).containsExactly(new Want(Want.How.LOOK, "cylinder"));
         assertThat(wanted(missing("cylinder bore", "1"))).containsExactly(new Want(Want.How.RECORD, "cylinder bore"));
+        assertThat(wanted(missing("joint face wet", "sump to block")))
+                .containsExactly(new Want(Want.How.LOOK, "joint face"));
         assertThat(wanted(missing("joint thread-locker", "sump to block")))
-                .containsExactly(new Want(Want.How.LOOK, "joint sump to block"));
+                .containsExactly(new Want(Want.How.JOINT, "sump to block"));
     }
 
     @Test
@@ -342,8 +344,8 @@ class RankingTest {
 
         assertThat(ranking.groups()).extracting(g -> g.want().word(), OpenGroup::places, OpenGroup::details)
                 .containsExactly(
-                        tuple("joint", List.of("cam cap to head", "sump to block"), List.of("thread-locker")),
-                        tuple("joint head to block", List.of(), List.of("class", "thread-locker")));
+                        tuple("", List.of("cam cap to head", "sump to block"), List.of("thread-locker")),
+                        tuple("head to block", List.of(), List.of("class", "thread-locker")));
     }
 
     private static List<Want> wanted(Gap gap) {

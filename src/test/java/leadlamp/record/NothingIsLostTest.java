@@ -33,7 +33,7 @@ class NothingIsLostTest {
         assertThat(keys).hasSizeGreaterThan(1000);
         Random random = new Random(7);
         List<String> silent = new ArrayList<>();
-        for (int i = 0; i < 600; i++) {
+        for (int i = 0; i < 200; i++) {
             Node.Field key = keys.get(random.nextInt(keys.size()));
             Build build = build((Node.Fields) renamed(file.tree().orElseThrow(), key));
             if (build.problems().isEmpty()) {
@@ -75,7 +75,7 @@ class NothingIsLostTest {
     void a_record_cut_garbled_or_doubled_anywhere_is_read_or_refused_in_plain_words() throws IOException {
         String text = Files.readString(Path.of("sample-builds/hill-climb-three.yaml"));
         Random random = new Random(20260314);
-        for (int i = 0; i < 400; i++) {
+        for (int i = 0; i < 150; i++) {
             String garbled = garbled(text, random);
             Yaml.File read = Yaml.text(garbled, "garbled.yaml");
             assertThat(read.tree().isPresent() || !read.problems().isEmpty()).isTrue();

@@ -49,6 +49,12 @@ class SentencesTest {
     }
 
     @Test
+    void a_value_that_has_no_limit_is_said_as_well() {
+        assertThat(said("It stands at {value} by {gauge}.", read("joint torque", "intake", 30, 0, 1.2, "wrench A", 3)))
+                .isEqualTo("It stands at 30 ± 1.2 mm by wrench A.");
+    }
+
+    @Test
     void a_name_that_nothing_binds_stays_to_be_seen() {
         assertThat(said("It is {nothing}, {value}.")).isEqualTo("It is {nothing}, {value}.");
     }

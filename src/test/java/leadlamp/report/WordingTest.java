@@ -68,7 +68,9 @@ class WordingTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "crankpin diameter          | Measure crankpin diameter",
-        "gallery plug count         | Count gallery plug count",
+        "joint face gap             | Measure joint face gap",
+        "joint torque               | Write down joint torque",
+        "gallery plug count         | Count: gallery plug count",
         "steps valve leak tested    | Do this step, or write down that it was done: valve leak tested",
         "use duty                   | Write down under use: duty",
         "gauge kind                 | Write down under gauges: kind"})
@@ -82,7 +84,7 @@ class WordingTest {
                 "Look at cylinder for these signs: coolant and fuel");
         assertThat(wording.want(new Want(Want.How.LOOK, "cam gear pin"), List.of("cracked", "form", "origin")))
                 .isEqualTo("Look at cam gear pin for these signs: cracked; write down its form and origin");
-        assertThat(wording.want(new Want(Want.How.LOOK, "joint sump to block"), List.of("lubricant")))
+        assertThat(wording.want(new Want(Want.How.JOINT, "sump to block"), List.of("lubricant")))
                 .isEqualTo("Write down of the joint sump to block: lubricant");
     }
 

@@ -1,0 +1,6 @@
+package leadlamp.build;
+
+import leadlamp.cli.Main;
+
+class Step {
+}

@@ -1,0 +1,6 @@
+package leadlamp.words;
+
+import leadlamp.report.Page;
+
+class Back {
+}
