@@ -64,6 +64,7 @@ class GuardsTest {
         assertThat(RuleTexts.faults(RULES)).isEmpty();
     }
 
+    @Tag("long")
     @Test
     void every_way_has_a_case_that_fires_and_a_near_miss() {
         assertThat(Ways.faults(RULES, CASES)).isEmpty();
