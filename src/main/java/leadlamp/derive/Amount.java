@@ -22,10 +22,6 @@ record Amount(Form form, double amount, Dimension dimension) {
     private static final Amount HALF_LAST = new Amount(Form.HALF_LAST_FIGURE, 0, Dimension.NUMBER);
     private static final Amount WRITTEN = new Amount(Form.AS_WRITTEN, 0, Dimension.NUMBER);
 
-    static Amount halfOfTheLastFigure() {
-        return HALF_LAST;
-    }
-
     /** Reads the text for a reading of this dimension; empty where it cannot be a doubt of that. */
     static Optional<Amount> read(String text, Dimension of) {
         String words = text.strip();

@@ -17,7 +17,6 @@ import leadlamp.calc.Oil;
 import leadlamp.calc.Rounds;
 import leadlamp.calc.Sets;
 import leadlamp.calc.WorkingHeat;
-import leadlamp.facts.Value;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Units;
 import leadlamp.record.Statement;
@@ -138,10 +137,5 @@ final class Breathing {
             return Optional.of(Site.doubtful("air at idle", place, air, air * Rounds.IDLE_FILLING.half() / Rounds.IDLE_FILLING.usual() / Math.sqrt(3),
                     "filling at idle", Units.usual(Dimension.MASS_FLOW), 1, List.of(swept.get().where(), idle.get().where())));
         });
-    }
-
-    /** One figure of a value, for others. */
-    static double middle(Value value) {
-        return value.low().or(value::high).orElseThrow().value();
     }
 }

@@ -14,7 +14,6 @@ import java.util.Optional;
 import leadlamp.calc.Ageing;
 import leadlamp.calc.CamTiming;
 import leadlamp.calc.Drives;
-import leadlamp.calc.Fits;
 import leadlamp.calc.Friction;
 import leadlamp.calc.Lift;
 import leadlamp.calc.Pins;
@@ -358,15 +357,5 @@ final class CamDrive {
                 return reading("cam gear line difference").at(site, side);
             }
         };
-    }
-
-    /** Ends of a pin between two holes, for others. */
-    static double roomAtEnd(double gear, double shaft, double pin) {
-        return Fits.gapOverParts(gear + shaft, pin);
-    }
-
-    /** All readings of one gear, for others. */
-    static Take round(String quantity) {
-        return all(quantity, 2);
     }
 }

@@ -15,7 +15,6 @@ import leadlamp.calc.Air;
 import leadlamp.calc.Coolant;
 import leadlamp.calc.Engagement;
 import leadlamp.calc.Fits;
-import leadlamp.calc.Oil;
 import leadlamp.calc.Rounds;
 import leadlamp.calc.Sets;
 import leadlamp.calc.Spark;
@@ -251,10 +250,5 @@ final class Cooling {
                 return Optional.of(new Slot(name(), List.of(read.get(0), last), Slot.Reduce.MEAN));
             }
         };
-    }
-
-    /** Speed of a shaft that a belt drives, for others. */
-    static double driven(double speed, double driving, double driven) {
-        return Oil.drivenSpeed(speed, driving, driven);
     }
 }

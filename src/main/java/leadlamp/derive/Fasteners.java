@@ -6,7 +6,6 @@ import static leadlamp.derive.Take.by;
 import static leadlamp.derive.Take.greatest;
 import static leadlamp.derive.Take.least;
 import static leadlamp.derive.Take.reading;
-import static leadlamp.derive.Take.total;
 
 import java.util.List;
 import java.util.Optional;
@@ -16,10 +15,8 @@ import leadlamp.calc.Fits;
 import leadlamp.calc.Friction;
 import leadlamp.calc.Growth;
 import leadlamp.calc.Preload;
-import leadlamp.calc.ScrewThread;
 import leadlamp.calc.Sets;
 import leadlamp.calc.SoftMetal;
-import leadlamp.calc.Threads;
 import leadlamp.calc.WorkingHeat;
 import leadlamp.calc.Wrenches;
 import leadlamp.quantity.Units;
@@ -312,15 +309,5 @@ final class Fasteners {
             }
         }
         return Optional.empty();
-    }
-
-    /** A thread by its designation, for others. */
-    static Optional<ScrewThread> thread(String designation) {
-        return Threads.named(designation);
-    }
-
-    /** Sum over both halves, for others. */
-    static Take both(String quantity) {
-        return total(quantity);
     }
 }

@@ -3,7 +3,6 @@ package leadlamp.derive;
 import static leadlamp.derive.Derived.value;
 import static leadlamp.derive.Take.by;
 import static leadlamp.derive.Take.every;
-import static leadlamp.derive.Take.everyOfAll;
 import static leadlamp.derive.Take.greatest;
 import static leadlamp.derive.Take.mean;
 import static leadlamp.derive.Take.reading;
@@ -227,10 +226,5 @@ final class FuelAndSpark {
             Optional<Value> tested = site.store.at("fuel ethanol share", "engine");
             return tested.isPresent() ? tested : site.word("use", "engine", "ethanol share").flatMap(s -> Site.written("fuel ethanol share", place, s));
         });
-    }
-
-    /** All of one set, for others. */
-    static Take all(String quantity) {
-        return everyOfAll(quantity);
     }
 }

@@ -161,11 +161,6 @@ final class Joints {
         return Take.sheet("joint", what);
     }
 
-    /** A size on the joint's line of record or sheet. */
-    static Take said(String what) {
-        return Take.by("joint " + what, (site, place) -> site.either("joint", place, what).flatMap(s -> Site.written("joint " + what, place, s)));
-    }
-
     /** Bolts of one place of the joint: the sheet's, else as counted. */
     static Take bolts() {
         return Take.by("joint bolts", (site, place) -> {
@@ -279,10 +274,5 @@ final class Joints {
                         .orElse(List.of())))) : Optional.empty();
             }
         };
-    }
-
-    /** Gasket in the stack where it is not part of the clamped height: that is said as `joint face clamped height`. */
-    static boolean hasWord(Site site, String joint, String what) {
-        return site.either("joint", joint, what).isPresent();
     }
 }

@@ -17,7 +17,6 @@ import leadlamp.calc.Bearings;
 import leadlamp.calc.OilGrade;
 import leadlamp.calc.Oil;
 import leadlamp.calc.Rounds;
-import leadlamp.calc.Sets;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Units;
@@ -311,10 +310,5 @@ final class Lubrication {
     private static Take storageOil() {
         return by("protection cylinder oil volume", (site, place) -> site.word("protection", "engine", "preserving cylinder oil volume")
                 .flatMap(s -> Site.written("protection cylinder oil volume", place, s)));
-    }
-
-    /** Spread, for others. */
-    static double spread(double[] set) {
-        return Sets.spread(set);
     }
 }

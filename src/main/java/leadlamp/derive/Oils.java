@@ -12,7 +12,6 @@ import leadlamp.quantity.Unit;
 import leadlamp.quantity.Units;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Statement;
-import leadlamp.record.Where;
 
 /** What the sums of oil take beside their readings. */
 final class Oils {
@@ -206,10 +205,5 @@ final class Oils {
             }
             return Optional.empty();
         });
-    }
-
-    /** Where a line came from, for others. */
-    static List<Where> lines(Statement s) {
-        return List.of(s.where());
     }
 }

@@ -26,8 +26,8 @@ final class Overlap {
             @Override
             Optional<Slot> at(Site site, String place) {
                 Map<String, Value[]> byAngle = new LinkedHashMap<>();
-                for (Value lift : site.store.within(LIFTS, place)) {
-                    if (lift.plain()) {
+                for (Value lift : site.store.of(LIFTS)) {
+                    if (lift.plain() && lift.of().equals(LIFTS) && site.store.covers(place, lift.at())) {
                         Value[] pair = byAngle.computeIfAbsent(lift.asides().getOrDefault("at angle", ""), a -> new Value[2]);
                         int side = (" " + lift.at() + " ").contains(" exhaust ") ? 1 : 0;
                         pair[side] = pair[side] == null || lift.low().get().value() > pair[side].low().get().value() ? lift : pair[side];

@@ -14,16 +14,11 @@ import leadlamp.calc.Fits;
 import leadlamp.calc.Gap;
 import leadlamp.calc.Preload;
 import leadlamp.calc.Seals;
-import leadlamp.calc.Sets;
 import leadlamp.facts.Value;
-import leadlamp.quantity.Dimension;
-import leadlamp.quantity.Unit;
-import leadlamp.quantity.Units;
 import leadlamp.record.Statement;
 
 /** Derived values of rings, sealant, gaskets, lips and plugs. */
 final class Sealing {
-    private static final Unit HOUR = Units.named("h", Dimension.TIME).orElseThrow();
     private static final double HUNDRED_MM = 0.1;
 
     private Sealing() {
@@ -207,15 +202,5 @@ final class Sealing {
             Optional<Value> named = Take.sheetLine("pressure").at(site, place).map(slot -> slot.values().get(0));
             return named.isPresent() ? named : Take.sheetStandard("relief valve opening pressure").at(site, place).map(slot -> slot.values().get(0));
         });
-    }
-
-    /** Hours, for others. */
-    static Unit hours() {
-        return HOUR;
-    }
-
-    /** Spread of a set, for others. */
-    static double spread(double[] set) {
-        return Sets.spread(set);
     }
 }

@@ -42,10 +42,12 @@ final class Sensing {
                     .sum("{trigger free angle} / (360 crank deg / ({trigger disc tooth count} + {trigger disc missing teeth}))").figures(0);
             case "key side clearance" -> value(name).from(reading("trigger keyway width"), reading("trigger key width"))
                     .by(v -> v.get("trigger keyway width") - v.get("trigger key width")).sum("slot {trigger keyway width} - key {trigger key width}");
-            case "crank sensor least gap" -> value(name).from(reading("crank sensor gap"), reading("trigger disc runout"), Take.highest("main bearing clearance"))
+            case "crank sensor least gap" -> value(name).from(reading("crank sensor gap"), reading("trigger disc runout"),
+                    Take.highest("main bearing clearance"))
                     .by(v -> Trigger.leastGap(v.get("crank sensor gap"), v.get("trigger disc runout"), v.get("main bearing clearance")))
                     .sum("{crank sensor gap} - half of runout {trigger disc runout} - half of clearance {main bearing clearance}").finer();
-            case "crank sensor greatest gap" -> value(name).from(reading("crank sensor gap"), reading("trigger disc runout"), Take.highest("main bearing clearance"))
+            case "crank sensor greatest gap" -> value(name).from(reading("crank sensor gap"), reading("trigger disc runout"),
+                    Take.highest("main bearing clearance"))
                     .by(v -> Trigger.greatestGap(v.get("crank sensor gap"), v.get("trigger disc runout"), v.get("main bearing clearance")))
                     .sum("{crank sensor gap} + half of runout {trigger disc runout} + half of clearance {main bearing clearance}").finer();
             case "crank sensor gap expected" -> value(name).from(found("crank sensor gap"), found("crank sensor tip length"),
@@ -251,10 +253,5 @@ final class Sensing {
             }
             return Optional.empty();
         });
-    }
-
-    /** The greatest of several, for others. */
-    static Take most(String quantity) {
-        return greatest(quantity);
     }
 }

@@ -357,9 +357,4 @@ final class Shapes {
         }
         return number;
     }
-
-    /** The middle of a set, for a sum in words. */
-    static double middle(double[] set) {
-        return Sets.median(set);
-    }
 }
