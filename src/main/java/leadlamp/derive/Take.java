@@ -423,16 +423,25 @@ abstract class Take {
                 }
                 for (Value value : here) {
                     if (isSaid(value, Readings.RANGE_OF_SEVERAL)) {
-                        List<Value> ends = endsOf(site, value);
-                        ends.stream().filter(e -> !set.contains(e)).forEach(set::add);
+                        endsOf(site, value).forEach(end -> once(set, end));
                     } else if (isSaid(value, Readings.BOUND_OF_SEVERAL) || value.low().isEmpty() || value.high().isEmpty()) {
                         return List.of();
-                    } else if (!set.contains(value)) {
-                        set.add(value);
+                    } else {
+                        once(set, value);
                     }
                 }
             }
             return set;
+        }
+
+        /** One reading said of the whole engine is found at every place, and is one. */
+        private static void once(List<Value> set, Value value) {
+            for (Value there : set) {
+                if (there == value) {
+                    return;
+                }
+            }
+            set.add(value);
         }
 
         private List<Value> endsOf(Site site, Value range) {

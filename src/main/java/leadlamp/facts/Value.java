@@ -31,7 +31,7 @@ public record Value(String of, String kind, String at, Optional<Estimate> low, O
 
     /** Whether both ends are one. */
     public boolean plain() {
-        return low.isPresent() && low.equals(high);
+        return low.isPresent() && (low == high || high.isPresent() && low.get().value() == high.get().value());
     }
 
     /** Whether it was worked out, not read. */
