@@ -15,6 +15,8 @@ import java.util.Optional;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import leadlamp.audit.Case;
+import leadlamp.audit.Casebook;
 import leadlamp.audit.CheckPages;
 import leadlamp.audit.RulebaseFile;
 import leadlamp.audit.RulebaseRule;
@@ -33,7 +35,7 @@ import leadlamp.words.Words;
  */
 public final class CompileKnowledge {
     private static final List<String> MADE = List.of(Words.RESOURCE, CheckPages.RESOURCE, RulebaseFile.RESOURCE,
-            TradeLimits.RESOURCE);
+            TradeLimits.RESOURCE, Casebook.RESOURCE);
 
     /** What to do about faults: stop, which is usual, or only tell them and leave out what cannot be read. */
     private static final String FAULTS = "leadlamp.faults";
@@ -105,6 +107,9 @@ public final class CompileKnowledge {
         try (OutputStream out = Files.newOutputStream(classes.resolve(TradeLimits.RESOURCE.substring(1)))) {
             limits.compile(out);
         }
+        try (OutputStream out = Files.newOutputStream(classes.resolve(Casebook.RESOURCE.substring(1)))) {
+            Casebook.compile(pages.cases(), builds(rules, pages.cases()), out);
+        }
         System.out.println("Compiled " + all.size() + " rules, " + pages.checks().size() + " checks and "
                 + pages.conditions().size() + " conditions");
         return faults;
@@ -117,6 +122,25 @@ public final class CompileKnowledge {
             faults.add(new Problem(new Where(rules.getFileName().toString(), 0, 0), 0, "", wrong.getMessage(), "", Optional.empty(), ""));
             return TradeLimits.none();
         }
+    }
+
+    /** The full builds that the cases change, and all engine sheets beside them, by their path below their folder. */
+    private static Map<String, String> builds(Path rules, List<Case> cases) throws IOException {
+        Map<String, String> builds = new TreeMap<>();
+        Path folder = builds(rules);
+        if (Files.isDirectory(folder)) {
+            for (Path file : files(folder, ".yaml")) {
+                String name = folder.relativize(file).toString().replace('\\', '/');
+                if (name.startsWith("engines/") || cases.stream().anyMatch(c -> c.build().equals(name))) {
+                    builds.put(name, Files.readString(file));
+                }
+            }
+        }
+        return builds;
+    }
+
+    private static Path builds(Path rules) {
+        return rules.resolveSibling("sample-builds");
     }
 
     /** All files below a folder with this ending, in an order that is the same on every machine. */
@@ -136,8 +160,11 @@ public final class CompileKnowledge {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }
-        for (Path folder : List.of(rules, classes)) {
-            for (Path file : files(folder, folder.equals(rules) ? "" : ".class")) {
+        for (Path folder : List.of(rules, builds(rules), classes)) {
+            if (!Files.isDirectory(folder)) {
+                continue;
+            }
+            for (Path file : files(folder, folder.equals(classes) ? ".class" : "")) {
                 digest.update(folder.relativize(file).toString().getBytes(StandardCharsets.UTF_8));
                 digest.update((byte) 0);
                 digest.update(Files.readAllBytes(file));

@@ -30,7 +30,8 @@ class CompileKnowledgeTest {
     void the_same_knowledge_gives_the_same_bytes() throws IOException {
         assertThat(CompileKnowledge.compile(RULES, folder.resolve("one"))).isEmpty();
         CompileKnowledge.compile(RULES, folder.resolve("other"));
-        assertThat(made(folder.resolve("one"))).containsOnlyKeys("vocabulary.bin", "checks.bin", "limits.bin", "rules.bin");
+        assertThat(made(folder.resolve("one"))).containsOnlyKeys("vocabulary.bin", "checks.bin", "limits.bin", "rules.bin",
+                "cases.bin");
         made(folder.resolve("one")).forEach((name, bytes) -> assertThat(folder.resolve("other/leadlamp/" + name))
                 .as(name).hasBinaryContent(bytes));
     }
