@@ -62,6 +62,13 @@ public final class Auditor {
         return new Auditor(words, pages.checks(), pages.conditions(), rules, trade);
     }
 
+    /** The same, asking one check alone: enough for whoever wants that check's answers and no ranking of all. */
+    public Auditor asking(String id) {
+        Auditor one = new Auditor(words, check(id).map(List::of).orElse(List.of()), List.copyOf(conditions.values()), rules, trade);
+        one.needs.putAll(needs);
+        return one;
+    }
+
     /** Its checks, by id. */
     public List<Check> checks() {
         return checks;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlamp.audit.Audit;
 import leadlamp.audit.Auditor;
+import leadlamp.audit.Casebook;
 import leadlamp.audit.Check;
 import leadlamp.rank.RiskLevel;
 import leadlamp.record.Build;
@@ -14,6 +15,7 @@ import leadlamp.record.RecordReader;
 import leadlamp.report.ProblemText;
 import leadlamp.report.Report;
 import leadlamp.report.ReportModel;
+import leadlamp.teach.Examples;
 import leadlamp.words.Vocabulary;
 import leadlamp.words.Words;
 
@@ -40,6 +42,11 @@ final class Desk {
 
     List<Check> checks() {
         return auditor.checks();
+    }
+
+    /** The cases of the checks, for whoever teaches with them. */
+    Examples examples() {
+        return new Examples(words, auditor, Casebook.compiled());
     }
 
     Vocabulary words() {

@@ -19,8 +19,10 @@ final class Help {
                   --out FOLDER            write them there
               leadlamp begin ENGINE       a new record for an engine sheet, laid out and ready to fill in
                   --out FILE              write it there; never over a file that is there
-              leadlamp why CHECK          the page of a check: how it wrecks an engine, how to settle it, what to do
+              leadlamp why CHECK          the lesson of a check: how it wrecks an engine, how to measure it, the sum worked
               leadlamp why WORD           what a word of a record means, and which checks ask about it
+              leadlamp why --all          the handbook of all checks, as pages to browse, to search and to print
+                  --out FOLDER            write it there
               leadlamp schema answer      the JSON Schema of the JSON answer
               leadlamp help               this
               leadlamp version            which Leadlamp this is

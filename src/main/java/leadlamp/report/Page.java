@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
 import leadlamp.report.draw.Picture;
 
 /**
@@ -15,13 +18,30 @@ public final class Page {
 
     /** Begins a page: its name in the window, what kind of page it is, its heading. The header stays open. */
     public Page begin(String window, String kind, String heading) {
+        return begin(window, kind, heading, "");
+    }
+
+    /** The same for a page with a script of its own at its end, and with no other: the script's hash is in its policy. */
+    public Page begin(String window, String kind, String heading, String script) {
         return raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                 + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
-                + "style-src 'unsafe-inline'; img-src data:\">\n<title>").text(window)
+                + "style-src 'unsafe-inline'; img-src data:" + allowed(script) + "\">\n<title>").text(window)
                 .raw("</title>\n<style>\n").raw(css()).raw("</style>\n</head>\n<body>\n"
                         + "<a class=\"skip\" href=\"#main\">To the content</a>\n<header>\n<p class=\"kicker\">")
                 .text(kind).raw("</p>\n<h1>").text(heading).raw("</h1>\n");
+    }
+
+    private static String allowed(String script) {
+        if (script.isEmpty()) {
+            return "";
+        }
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+            return "; script-src 'sha256-" + Base64.getEncoder().encodeToString(hash) + "'";
+        } catch (NoSuchAlgorithmException never) {
+            throw new IllegalStateException("every Java has SHA-256", never);
+        }
     }
 
     /** Ends it, with the record and the bytes that it was made from. */

@@ -3,7 +3,7 @@ package leadlamp.report;
 import leadlamp.rank.RiskLevel;
 
 /** Lines of a terminal: wrapped at its width, coloured where it has colours, and steered by nothing from a record. */
-final class Sheet {
+public final class Sheet {
     /** Narrower than this nothing can be read; wider lines tire the eye. */
     private static final int NARROWEST = 40;
     private static final int WIDEST = 110;
@@ -15,22 +15,22 @@ final class Sheet {
     private final int cut;
     private final boolean colour;
 
-    Sheet(int width, boolean colour) {
+    public Sheet(int width, boolean colour) {
         this.width = Math.max(NARROWEST, Math.min(WIDEST, width));
         this.cut = Math.max(NARROWEST, width);
         this.colour = colour;
     }
 
-    void blank() {
+    public void blank() {
         out.append('\n');
     }
 
-    void title(String title) {
+    public void title(String title) {
         blank();
         strong(title);
     }
 
-    void strong(String text) {
+    public void strong(String text) {
         if (colour) {
             out.append(BOLD);
         }
@@ -41,7 +41,7 @@ final class Sheet {
     }
 
     /** The first line of a finding: its number, its level and the rest. */
-    void level(String before, RiskLevel level, String after) {
+    public void level(String before, RiskLevel level, String after) {
         int start = out.length();
         wrap(before, before.length(), level.word() + after);
         if (colour) {
@@ -61,12 +61,12 @@ final class Sheet {
     }
 
     /** A line of a file, as it is. */
-    void verbatim(String line) {
+    public void verbatim(String line) {
         out.append(Plain.of(line)).append('\n');
     }
 
     /** One line, cut where the terminal ends. */
-    void cut(String line) {
+    public void cut(String line) {
         String text = Plain.of(line);
         if (text.codePointCount(0, text.length()) > cut) {
             text = text.substring(0, text.offsetByCodePoints(0, cut - 3)) + "...";
@@ -75,7 +75,7 @@ final class Sheet {
     }
 
     /** Wraps the text after what stands before it; the further lines are set in by so many columns. */
-    void wrap(String before, int indent, String raw) {
+    public void wrap(String before, int indent, String raw) {
         String text = Plain.of(raw);
         out.append(before);
         int column = before.length();

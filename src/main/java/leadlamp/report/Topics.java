@@ -12,7 +12,7 @@ import leadlamp.report.ReportModel.ClearItem;
 import leadlamp.report.ReportModel.Topic;
 
 /** What is clear, a line a topic. */
-final class Topics {
+public final class Topics {
     private Topics() {
     }
 
@@ -47,7 +47,7 @@ final class Topics {
     }
 
     /** `fuel-and-spark` said: `Fuel and spark`. */
-    static String said(String topic) {
+    public static String said(String topic) {
         String words = topic.replace('-', ' ');
         return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }

@@ -133,7 +133,7 @@ public final class Wording {
     }
 
     /** `a`, `a and b`, `a, b and c`. */
-    static String join(List<String> words) {
+    public static String join(List<String> words) {
         return join(words, " and ");
     }
 

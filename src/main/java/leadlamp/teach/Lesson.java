@@ -1,0 +1,147 @@
+package leadlamp.teach;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import leadlamp.audit.Case;
+import leadlamp.audit.Check;
+import leadlamp.audit.Expected;
+import leadlamp.audit.Way;
+import leadlamp.rank.RiskLevel;
+import leadlamp.report.ReportModel;
+import leadlamp.report.Wording;
+
+/**
+ * A check as a lesson.
+ *
+ * @param check the check
+ * @param wants what must be read or seen, and with what
+ * @param wrong a case of each way that is wrong, worked
+ * @param near  cases near to it that are sound
+ * @param open  cases in which it cannot be told
+ */
+public record Lesson(Check check, List<Measuring.Want> wants, List<Shown> wrong, List<Shown> near, List<Shown> open) {
+    private static final int NEAR = 4;
+    private static final int OPEN = 3;
+
+    /**
+     * A case as it is shown.
+     *
+     * @param name   what happened
+     * @param says   what the record says
+     * @param sheet  what the engine sheet says, where the case is about that
+     * @param erased what is not recorded
+     * @param before what stands there in the sound build
+     * @param answer what the audit says of it, place by place
+     * @param sums   the sums, worked on these numbers
+     * @param against each value against its limit
+     */
+    record Shown(String name, List<String> says, List<String> sheet, List<String> erased, List<String> before,
+            List<String> answer, List<String> sums, List<String> against) {
+    }
+
+    /** Makes the lesson of a check. */
+    public static Lesson of(Check check, Examples examples) {
+        List<Case> cases = examples.book().of(check.id());
+        List<Shown> wrong = new ArrayList<>();
+        Set<Case> used = new LinkedHashSet<>();
+        for (Way way : check.ways()) {
+            for (Case one : cases) {
+                if (foundBy(one, way.name())) {
+                    if (used.add(one)) {
+                        wrong.add(shown(examples.work(one)));
+                    }
+                    break;
+                }
+            }
+        }
+        List<Shown> near = new ArrayList<>();
+        List<Shown> open = new ArrayList<>();
+        for (Case one : cases) {
+            if (near.size() < NEAR && all(one, Expected.IsClear.class) && !says(one)) {
+                near.add(plain(one, "Clear."));
+            } else if (open.size() < OPEN && some(one, Expected.Untold.class)) {
+                open.add(plain(one, untold(one)));
+            }
+        }
+        return new Lesson(check, new Measuring(examples.words()).of(check), List.copyOf(wrong), List.copyOf(near),
+                List.copyOf(open));
+    }
+
+    /** How bad and how likely it is, and what makes it likelier. */
+    String weight() {
+        List<String> up = new ArrayList<>();
+        List<String> down = new ArrayList<>();
+        for (Map.Entry<String, Integer> shift : new TreeMap<>(check.shifts()).entrySet()) {
+            (shift.getValue() > 0 ? up : down).add(shift.getKey());
+        }
+        return check.severity().word() + " and " + check.likelihood().word() + ": " + level().word() + "."
+                + (up.isEmpty() ? "" : " One step likelier with: " + Wording.join(up) + ".")
+                + (down.isEmpty() ? "" : " One step less likely with: " + Wording.join(down) + ".");
+    }
+
+    RiskLevel level() {
+        return RiskLevel.of(check.severity(), check.likelihood());
+    }
+
+    /** What it rests on, as a sentence. */
+    String basis() {
+        String basis = LessonText.upper(check.basis());
+        return basis.endsWith(".") ? basis : basis + ".";
+    }
+
+    private static boolean says(Case one) {
+        return one.change().fields().isEmpty() && one.sheet().fields().isEmpty();
+    }
+
+    private static boolean foundBy(Case one, String way) {
+        for (Expected expected : one.expect().values()) {
+            if (expected instanceof Expected.FoundBy found && found.ways().contains(way)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean all(Case one, Class<? extends Expected> kind) {
+        return one.expect().values().stream().allMatch(kind::isInstance);
+    }
+
+    private static boolean some(Case one, Class<? extends Expected> kind) {
+        return one.expect().values().stream().anyMatch(kind::isInstance);
+    }
+
+    private static String untold(Case one) {
+        Set<String> said = new LinkedHashSet<>();
+        for (Map.Entry<String, Expected> place : one.expect().entrySet()) {
+            if (place.getValue() instanceof Expected.Untold) {
+                String text = place.getValue().toString();
+                said.add(Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".");
+            }
+        }
+        return String.join(" ", said);
+    }
+
+    private static Shown plain(Case one, String answer) {
+        return new Shown(one.name(), Examples.says(one), Examples.sheet(one), one.erase(), List.of(), List.of(answer),
+                List.of(), List.of());
+    }
+
+    private static Shown shown(Examples.Worked worked) {
+        Set<String> answer = new LinkedHashSet<>();
+        Set<String> sums = new LinkedHashSet<>();
+        Set<String> against = new LinkedHashSet<>();
+        for (ReportModel.Item item : worked.report().found()) {
+            if (item.check().equals(worked.example().of())) {
+                answer.add(item.text());
+                sums.addAll(item.sums());
+                against.addAll(item.measures());
+            }
+        }
+        return new Shown(worked.example().name(), worked.says(), worked.sheet(), worked.example().erase(), worked.before(),
+                List.copyOf(answer), List.copyOf(sums), List.copyOf(against));
+    }
+}
