@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -26,6 +27,8 @@ import leadlamp.judge.TradeLimits;
 import leadlamp.record.Problem;
 import leadlamp.record.Where;
 import leadlamp.record.Where;
+import leadlamp.record.Yaml;
+import leadlamp.teach.Looks;
 import leadlamp.words.Vocabulary;
 import leadlamp.words.Words;
 
@@ -35,7 +38,7 @@ import leadlamp.words.Words;
  */
 public final class CompileKnowledge {
     private static final List<String> MADE = List.of(Words.RESOURCE, CheckPages.RESOURCE, RulebaseFile.RESOURCE,
-            TradeLimits.RESOURCE, Casebook.RESOURCE);
+            TradeLimits.RESOURCE, Casebook.RESOURCE, Looks.RESOURCE);
 
     /** What to do about faults: stop, which is usual, or only tell them and leave out what cannot be read. */
     private static final String FAULTS = "leadlamp.faults";
@@ -110,6 +113,7 @@ public final class CompileKnowledge {
         try (OutputStream out = Files.newOutputStream(classes.resolve(Casebook.RESOURCE.substring(1)))) {
             Casebook.compile(pages.cases(), builds(rules, pages.cases()), out);
         }
+        faults.addAll(looks(rules, words, classes));
         System.out.println("Compiled " + all.size() + " rules, " + pages.checks().size() + " checks and "
                 + pages.conditions().size() + " conditions");
         return faults;
@@ -122,6 +126,18 @@ public final class CompileKnowledge {
             faults.add(new Problem(new Where(rules.getFileName().toString(), 0, 0), 0, "", wrong.getMessage(), "", Optional.empty(), ""));
             return TradeLimits.none();
         }
+    }
+
+    /** Reads the plan of looks, so that its faults are told, and puts it where the program finds it. */
+    private static List<Problem> looks(Path rules, Vocabulary words, Path classes) throws IOException {
+        Path page = rules.resolve("looks.yaml");
+        Path made = classes.resolve(Looks.RESOURCE.substring(1));
+        if (!Files.exists(page)) {
+            Files.writeString(made, "looks: []\n");
+            return List.of();
+        }
+        Files.copy(page, made, StandardCopyOption.REPLACE_EXISTING);
+        return Looks.of(Yaml.read(page, rules.getFileName() + "/looks.yaml"), words).problems();
     }
 
     /** The full builds that the cases change, and all engine sheets beside them, by their path below their folder. */

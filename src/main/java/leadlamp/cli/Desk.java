@@ -10,12 +10,17 @@ import leadlamp.audit.Casebook;
 import leadlamp.audit.Check;
 import leadlamp.rank.RiskLevel;
 import leadlamp.record.Build;
+import leadlamp.record.EngineSheet;
+import leadlamp.record.Node;
 import leadlamp.record.Problem;
 import leadlamp.record.RecordReader;
+import leadlamp.record.Where;
 import leadlamp.report.ProblemText;
 import leadlamp.report.Report;
 import leadlamp.report.ReportModel;
 import leadlamp.teach.Examples;
+import leadlamp.teach.Inspection;
+import leadlamp.teach.Looks;
 import leadlamp.words.Vocabulary;
 import leadlamp.words.Words;
 
@@ -47,6 +52,27 @@ final class Desk {
     /** The cases of the checks, for whoever teaches with them. */
     Examples examples() {
         return new Examples(words, auditor, Casebook.compiled());
+    }
+
+    /** What an audit says of an engine of which nothing is recorded yet: all that its sheet has, and no more. */
+    Done sheet(Path file) {
+        EngineSheet sheet = reader.sheet(file);
+        List<String> reasons = new ArrayList<>();
+        for (Problem problem : sheet.problems()) {
+            reasons.add(String.join("\n", ProblemText.block(problem)));
+        }
+        if (sheet.tree().fields().isEmpty()) {
+            return new Done(Optional.empty(), Optional.empty(), List.copyOf(reasons));
+        }
+        Build build = reader.build(new Node.Fields(List.of(), new Where(sheet.file(), 0, 0)), sheet.file(), List.of(), List.of(),
+                sheet, "");
+        Audit audit = auditor.audit(build);
+        return new Done(Optional.of(audit), Optional.of(Report.of(audit, words)), List.copyOf(reasons));
+    }
+
+    /** The looks at an engine, and what was seen of it. */
+    Inspection inspection(Done done) {
+        return Inspection.of(done.audit().orElseThrow(), done.report().orElseThrow(), Looks.compiled(words), words);
     }
 
     Vocabulary words() {

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** What can be typed. */
 final class Help {
-    static final List<String> COMMANDS = List.of("audit", "next", "sheets", "begin", "why", "schema", "help", "version");
+    static final List<String> COMMANDS = List.of("audit", "next", "sheets", "begin", "why", "look", "schema", "help", "version");
 
     static final String TEXT = """
             Leadlamp reads an engine build record and says what is wrong, what is clear, and what cannot be told.
@@ -23,6 +23,10 @@ final class Help {
               leadlamp why WORD           what a word of a record means, and which checks ask about it
               leadlamp why --all          the handbook of all checks, as pages to browse, to search and to print
                   --out FOLDER            write it there
+              leadlamp look ENGINE        looks at an engine with an unknown past, cheapest first, to print for the visit
+              leadlamp look RECORD        after the visit: what was seen, what stays unknown, which look is worth its effort
+                  --as FORM               terminal (as it is) or html
+                  --out FILE              write it there
               leadlamp schema answer      the JSON Schema of the JSON answer
               leadlamp help               this
               leadlamp version            which Leadlamp this is

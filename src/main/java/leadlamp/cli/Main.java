@@ -73,6 +73,8 @@ public final class Main {
                 return BeginCommand.run(rest, say);
             case "why":
                 return WhyCommand.run(rest, say);
+            case "look":
+                return LookCommand.run(rest, say);
             case "schema":
                 return schema(rest, say);
             case "help", "--help", "-h":

@@ -62,7 +62,7 @@ final class Records {
     }
 
     /** A file that cannot be read is taken for a record, so that it is told about and not passed over. */
-    private static boolean sheet(Path file) {
+    static boolean sheet(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
             String top = new String(in.readNBytes(TOP), StandardCharsets.ISO_8859_1);
             return top.startsWith(SHEET) || top.contains("\n" + SHEET);
