@@ -32,6 +32,9 @@ final class CamDrive {
     /** Pressure angle of common gear teeth; from memory: ISO 53, basic rack. */
     private static final double PRESSURE_ANGLE = Math.toRadians(20);
 
+    /** Doubt, at 95 %, of a tension that is worked out of the note of a run; common practice, no source. */
+    private static final double STIFF_RUN = 0.10;
+
     private CamDrive() {
     }
 
@@ -63,7 +66,6 @@ final class CamDrive {
                     .sum("pin {cam gear pin length} - holes {cam gear pin hole depth} - {camshaft pin hole depth}");
             case "crank gear rock" -> value(name).from(reading("crank nose keyway width"), reading("crank gear keyway width"),
                     reading("crank key width"), reading("crank nose diameter"))
-                    .at(site -> List.of("crank gear"))
                     .by(v -> CamTiming.keyRock(v.get("crank nose keyway width"), v.get("crank gear keyway width"), v.get("crank key width"),
                             v.get("crank nose diameter") / 2))
                     .sum("arctan(({crank nose keyway width} - {crank key width} + {crank gear keyway width} - {crank key width}) / half of "
@@ -96,12 +98,14 @@ final class CamDrive {
                             : v.get("camshaft lobe centre") - v.get("sheet lobe centre"))
                     .sum((v, r) -> exhaust(v.place()) ? "sheet " + v.show("sheet lobe centre") + " - read " + v.show("camshaft lobe centre")
                             : "read " + v.show("camshaft lobe centre") + " - sheet " + v.show("sheet lobe centre")).figures(1);
-            case "cam teeth out" -> value(name).from(reading("cam timing error"), DriveLines.camTeeth())
-                    .by(v -> Math.abs(CamTiming.teethOut(v.get("cam timing error"), (int) Math.round(v.get("sheet drive teeth")))))
-                    .sum("{cam timing error} / (720 crank deg / {sheet drive teeth} teeth)").figures(2);
+            case "cam teeth out" -> value(name).from(reading("cam timing error"), DriveLines.camTeeth(), reading("cam gear setting").optional())
+                    .by(v -> Math.max(0, Math.abs(CamTiming.teethOut(v.get("cam timing error"), (int) Math.round(v.get("sheet drive teeth"))))
+                            - Math.abs(CamTiming.teethOut(v.get("cam gear setting", 0), (int) Math.round(v.get("sheet drive teeth"))))))
+                    .sum("{cam timing error}[ less the setting {cam gear setting}] / (720 crank deg / {sheet drive teeth} teeth)").figures(2);
             case "cam phaser free play in crank degrees" -> value(name).from(reading("cam phaser free play"))
                     .by(v -> CamTiming.crankOfCam(v.get("cam phaser free play"))).sum("2 x {cam phaser free play}").figures(1);
             case "shaft phase error in crank degrees" -> value(name).from(phaseError(), turns())
+                    .at(site -> site.places("each timed shaft").orElse(List.of()))
                     .by(v -> Math.abs(CamTiming.crankOfShaft(v.get("balance shaft phase error"), v.get("sheet timed shafts turns"))))
                     .sum("{balance shaft phase error} / {sheet timed shafts turns}").figures(1);
             // belts, chains, gears
@@ -112,8 +116,9 @@ final class CamDrive {
                     .by(v -> Sets.greatest(v.all("shares of life used")))
                     .sum((v, r) -> v.aside("shares of life used", "used") + " of " + v.aside("shares of life used", "life")).figures(0);
             case "belt tension from note" -> value(name).from(sheetLine("belt mass"), reading("timing belt span length"),
-                    reading("timing belt span frequency"))
-                    .by(v -> Drives.tensionFromNote(v.get("sheet belt mass"), v.get("timing belt span length"), v.get("timing belt span frequency")))
+                    reading("timing belt span frequency"), stiffRun())
+                    .by(v -> v.get("stiffness of the run") * Drives.tensionFromNote(v.get("sheet belt mass"), v.get("timing belt span length"),
+                            v.get("timing belt span frequency")))
                     .sum("4 x {sheet belt mass} x {timing belt span length} squared x {timing belt span frequency} squared").figures(0);
             case "belt swelling" -> value(name).from(reading("old timing belt width"), DriveLines.ofDrive("width"))
                     .by(v -> Drives.swelling(v.get("old timing belt width"), v.get("sheet drive width")))
@@ -123,10 +128,18 @@ final class CamDrive {
                     .sum("least turns after which {teeth of timing belt} and {teeth of crank gear} teeth stand as before").figures(0);
             case "tensioner slack to take up" -> value(name).from(reading("cam drop"))
                     .by(v -> Drives.slack(v.get("cam drop"), RUNS)).sum("{cam drop} x 2 runs");
-            case "tensioner travel left" -> value(name).from(extension(), extensionLimit("least"), extensionLimit("most"))
+            case "tensioner travel left" -> value(name).from(extension(), extensionLimit("least").optional(), extensionLimit("most"))
                     .by(v -> Math.min(Drives.travelLeft(v.get("sheet tensioner extension most"), v.get("tensioner extension"), 0),
-                            v.get("tensioner extension") - v.get("sheet tensioner extension least")))
-                    .sum("{tensioner extension} between {sheet tensioner extension least} and {sheet tensioner extension most}, nearer end");
+                            v.has("sheet tensioner extension least")
+                                    ? v.get("tensioner extension") - v.get("sheet tensioner extension least") : Double.POSITIVE_INFINITY))
+                    .sum("{tensioner extension}, window [from {sheet tensioner extension least} ]to {sheet tensioner extension most}: nearer end");
+            case "tensioner travel share" -> value(name).from(extension(), ofTensioner("travel"))
+                    .by(v -> Math.min(v.get("tensioner extension"), Drives.travelLeft(v.get("sheet tensioner travel"), v.get("tensioner extension"),
+                            0)) / v.get("sheet tensioner travel"))
+                    .sum("{tensioner extension} of {sheet tensioner travel}: what is left at the nearer end, over the whole").figures(0);
+            case "timing belt width difference" -> value(name).from(reading("timing belt width"), DriveLines.ofDrive("width"))
+                    .by(v -> v.get("timing belt width") - v.get("sheet drive width"))
+                    .sum("{timing belt width} - sheet {sheet drive width}");
             case "chain elongation" -> value(name).from(reading("timing chain length over links"), links(), DriveLines.ofDrive("pitch"))
                     .by(v -> Drives.elongation(v.get("timing chain length over links"), (int) Math.round(v.get("links of the reading")),
                             v.get("sheet drive pitch")))
@@ -279,20 +292,28 @@ final class CamDrive {
         });
     }
 
+    /** How far plunger or pointer of the drive's tensioner stands out, told at its own name or at its belt or chain. */
     private static Take extension() {
         return new Take("tensioner extension") {
             @Override
-            String quantity() {
-                return "belt tensioner extension";
+            Optional<Slot> at(Site site, String place) {
+                String part = tensioner(site, place);
+                Optional<Value> here = best(site, part + " extension", place);
+                Optional<Value> any = here.isPresent() ? here : DriveLines.ofTensioner(site, place)
+                        .flatMap(drive -> site.store.at(part + " extension", drive));
+                return any.map(v -> Slot.of(name(), v));
             }
 
             @Override
-            Optional<Slot> at(Site site, String place) {
-                Optional<Value> belt = best(site, "belt tensioner extension", place);
-                Optional<Value> any = belt.isPresent() ? belt : best(site, "chain tensioner extension", place);
-                return any.map(v -> Slot.of(name(), v));
+            String lacks(Site site, String place) {
+                return tensioner(site, place) + " extension";
             }
         };
+    }
+
+    private static String tensioner(Site site, String place) {
+        boolean chain = DriveLines.ofTensioner(site, place).filter(d -> DriveLines.kind(site, d).equals("chain")).isPresent();
+        return chain ? "chain tensioner" : "belt tensioner";
     }
 
     private static Optional<Value> best(Site site, String quantity, String place) {
@@ -310,14 +331,20 @@ final class CamDrive {
     }
 
     private static Take extensionLimit(String side) {
-        return by("sheet tensioner extension " + side, (site, place) -> {
-            for (Statement s : site.sheetLines("drive")) {
-                if (s.what().equals("tensioner extension " + side)) {
-                    return Site.written("sheet tensioner extension " + side, place, s);
-                }
-            }
-            return Optional.empty();
-        });
+        return ofTensioner("extension " + side);
+    }
+
+    /** A size of the sheet's line on the tensioner of this drive. */
+    private static Take ofTensioner(String what) {
+        return by("sheet tensioner " + what, "sheet drive tensioner", (site, place) -> DriveLines.ofTensioner(site, place)
+                .flatMap(drive -> DriveLines.line(site, drive, "tensioner " + what))
+                .flatMap(s -> Site.written("sheet tensioner " + what, place, s)));
+    }
+
+    /** A short stiff run sounds higher than a string; common practice, no source: a tenth either way. */
+    private static Take stiffRun() {
+        return by("stiffness of the run", (site, place) -> Optional.of(Site.doubtful("stiffness of the run", place, 1, STIFF_RUN / 2,
+                "stiffness of the run", Units.si(Dimension.NUMBER), 2, List.of())));
     }
 
     private static Take links() {

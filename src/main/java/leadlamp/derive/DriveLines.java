@@ -32,6 +32,26 @@ final class DriveLines {
         return Optional.empty();
     }
 
+    /** The belt or chain whose route or line has the tensioner of this name. */
+    static Optional<String> ofTensioner(Site site, String name) {
+        for (Statement s : site.sheetLines("drive")) {
+            if (!s.what().equals("route")) {
+                continue;
+            }
+            for (String on : s.says().split(", ")) {
+                if (on.equals(name) || on.equals("belt tensioner " + name) || on.equals("chain tensioner " + name)) {
+                    return Optional.of(s.at());
+                }
+            }
+        }
+        for (Statement s : site.sheetLines("drive")) {
+            if (s.what().equals("kind") && name.equals(s.says() + " tensioner")) {
+                return Optional.of(s.at());
+            }
+        }
+        return Optional.empty();
+    }
+
     /** Belt, chain or gear. */
     static String kind(Site site, String drive) {
         return line(site, drive, "kind").map(Statement::says).orElse("");

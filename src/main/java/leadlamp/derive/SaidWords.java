@@ -52,6 +52,7 @@ final class SaidWords {
         names.putAll(InQuestion.names());
         names.putAll(BottomEndWords.names());
         names.putAll(FastenerWords.names());
+        names.putAll(CamDriveWords.names());
         return names;
     }
 
@@ -63,6 +64,7 @@ final class SaidWords {
         BottomEndWords.all(tells);
         InQuestion.all(tells);
         FastenerWords.all(tells);
+        CamDriveWords.all(tells);
         words.overSheet("rev limit", "rev limit", "output", "rev limit");
         words.overSheet("boost", "boost", "output", "boost");
         words.overSheet("torque", "target torque", "output", "torque");

@@ -95,6 +95,11 @@ final class Telling {
         return sign(parts, place, false, of);
     }
 
+    /** All that was seen of a sign on one part, or looked for and not there, in the order of the record. */
+    List<Statement> signs(String part, String sign) {
+        return signs.getOrDefault(part + " " + sign, List.of());
+    }
+
     private Optional<Statement> sign(List<String> parts, String place, boolean there, String... of) {
         for (String part : parts) {
             for (String sign : of) {

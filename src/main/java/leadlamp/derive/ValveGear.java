@@ -37,13 +37,11 @@ final class ValveGear {
     static Derived entry(String name) {
         return switch (name) {
             case "valve piston clearance corrected" -> value(name).from(reading("valve piston clearance"), reading("trial gasket thickness"),
-                    reading("head gasket compressed thickness"), cutSince("valve piston clearance", "head face", "block face"),
-                    reading("cam gear setting").optional(), slope())
-                    .by(v -> ValveRoom.atSetting(Gap.trialCorrected(v.get("valve piston clearance"), v.get("trial gasket thickness"),
-                            v.get("head gasket compressed thickness"), v.get("cut since valve piston clearance")), v.get("slope of the room"),
-                            towardsPiston(v.place(), v.get("cam gear setting", 0))))
+                    reading("head gasket compressed thickness"), cutSince("valve piston clearance", "head face", "block face"))
+                    .by(v -> Gap.trialCorrected(v.get("valve piston clearance"), v.get("trial gasket thickness"),
+                            v.get("head gasket compressed thickness"), v.get("cut since valve piston clearance")))
                     .sum("{valve piston clearance} + fitted gasket {head gasket compressed thickness} - trial gasket {trial gasket thickness} - cut "
-                            + "since {cut since valve piston clearance}[, gear moved {cam gear setting}]");
+                            + "since {cut since valve piston clearance}");
             case "valve piston clearance at setting" -> value(name).from(reading("valve piston clearance"), reading("cam gear setting"), slope())
                     .by(v -> ValveRoom.atSetting(v.get("valve piston clearance"), v.get("slope of the room"),
                             towardsPiston(v.place(), v.get("cam gear setting"))))

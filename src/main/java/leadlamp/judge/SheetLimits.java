@@ -51,6 +51,17 @@ final class SheetLimits {
                 }
             }
         }
+        for (LimitLine line : sheet.limits()) {
+            String worked = switch (line.quantity()) {
+                case "timing belt tension" -> "belt tension from note";
+                case "valve piston clearance" -> "valve piston clearance at setting";
+                default -> "";
+            };
+            if (!worked.isEmpty()) {
+                limits.lines.add(new LimitLine(worked, line.at(), line.standard(), line.least(), line.most(), line.times(), line.when(),
+                        line.where(), line.asides(), line.reason(), line.basis(), line.line()));
+            }
+        }
         return limits.lines;
     }
 
@@ -112,6 +123,7 @@ final class SheetLimits {
             Written most = s.value().get();
             most("cam gear rock", "", s.value(), s);
             most("crank gear rock", "", s.value(), s);
+            most("chain lag", "", s.value(), s);
             Written least = new Written(Written.Form.PLAIN, -most.high(), -most.high(), most.unit(), most.figures(), most.text());
             least("cam timing error", "", Optional.of(least), s);
             most("cam timing error", "", s.value(), s);

@@ -81,8 +81,9 @@ public final class SheetLayout implements EngineSheet.Layout {
                 others = true;
             }
         }
+        // A timing gear is any gear of a gear drive, and lives in all of them, whatever the sheet calls one of them.
         if (!own.isEmpty()) {
-            return Optional.of(own);
+            return part.name().equals("timing gear") ? all : Optional.of(own);
         }
         return others && (!part.kinds().isEmpty() || part.group().equals("each tensioner")) ? Optional.empty() : all;
     }
