@@ -493,6 +493,8 @@ final class CamDriveWords {
             tells.say(DRIVE, place, "marks", "meet", gears);
         } else if (!byDisc.isEmpty()) {
             tells.say(DRIVE, place, "marks", "measured", byDisc);
+        } else if (open("turned by hand").isPresent()) {
+            tells.say(DRIVE, place, "marks", "unknown", open("turned by hand"));
         } else {
             tells.lack("timing drive marks", place, turned(place).isPresent() ? "cam gear marks off" : "steps turned by hand");
         }
@@ -568,6 +570,8 @@ final class CamDriveWords {
             tells.say(DRIVE, place, what, "hard stop", stop);
         } else if (turned.isPresent()) {
             tells.say(DRIVE, place, what, "by hand", turned);
+        } else if (open("turned by hand").isPresent()) {
+            tells.say(DRIVE, place, what, "unknown", open("turned by hand"));
         } else {
             tells.lack("timing drive " + what, place, "steps turned by hand");
         }
@@ -856,6 +860,11 @@ final class CamDriveWords {
             }
         }
         return found;
+    }
+
+    /** A step of which nobody knows whether it was done. */
+    private Optional<Statement> open(String step) {
+        return site.word("steps", Place.ENGINE, step).filter(s -> s.says().equals("unknown"));
     }
 
     private static boolean isSeen(Optional<Statement> look) {
