@@ -21,6 +21,7 @@ import leadlamp.report.ReportModel;
 import leadlamp.teach.Examples;
 import leadlamp.teach.Inspection;
 import leadlamp.teach.Looks;
+import leadlamp.teach.Marker;
 import leadlamp.words.Vocabulary;
 import leadlamp.words.Words;
 
@@ -68,6 +69,11 @@ final class Desk {
                 sheet, "");
         Audit audit = auditor.audit(build);
         return new Done(Optional.of(audit), Optional.of(Report.of(audit, words)), List.copyOf(reasons));
+    }
+
+    /** Marks answer files. */
+    Marker marker() {
+        return new Marker(words, auditor);
     }
 
     /** The looks at an engine, and what was seen of it. */

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** What can be typed. */
 final class Help {
-    static final List<String> COMMANDS = List.of("audit", "next", "sheets", "begin", "why", "look", "schema", "help", "version");
+    static final List<String> COMMANDS = List.of("audit", "next", "sheets", "begin", "why", "look", "exercise", "mark", "schema", "help", "version");
 
     static final String TEXT = """
             Leadlamp reads an engine build record and says what is wrong, what is clear, and what cannot be told.
@@ -27,6 +27,14 @@ final class Help {
               leadlamp look RECORD        after the visit: what was seen, what stays unknown, which look is worth its effort
                   --as FORM               terminal (as it is) or html
                   --out FILE              write it there
+              leadlamp exercise           an invented record with faults in it, and an answer file laid out
+                  --out FOLDER            write it there
+                  --topic TOPIC           faults of this topic alone; --faults N, how many (3 as it is)
+                  --seed N                the same number gives the same exercise
+                  --class N               a set of N, each in its folder, with a key for the teacher
+                  --practice FILE         what is due in this file comes first
+              leadlamp mark ANSWERS       marks an answer file; a folder is a class, in one table
+                  --practice FILE         keep what was found and missed there, and when it comes again
               leadlamp schema answer      the JSON Schema of the JSON answer
               leadlamp help               this
               leadlamp version            which Leadlamp this is

@@ -75,6 +75,10 @@ public final class Main {
                 return WhyCommand.run(rest, say);
             case "look":
                 return LookCommand.run(rest, say);
+            case "exercise":
+                return ExerciseCommand.run(rest, say);
+            case "mark":
+                return MarkCommand.run(rest, say);
             case "schema":
                 return schema(rest, say);
             case "help", "--help", "-h":
