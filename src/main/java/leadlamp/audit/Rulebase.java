@@ -37,6 +37,11 @@ public final class Rulebase {
         return Compiled.ONE;
     }
 
+    /** The rules of the past compiled with the project. */
+    static Rulebase past() {
+        return new Rulebase(RulebaseFile.compiled(PastFile.RULES));
+    }
+
     /** The given rules. */
     public static Rulebase of(List<RulebaseRule> rules) {
         return new Rulebase(RulebaseFile.of(rules));
@@ -67,19 +72,33 @@ public final class Rulebase {
         all.addAll(asks);
         all.addAll(facts);
         Findings findings = new Findings();
-        fire(false, all, "findings", findings);
+        fire(RulebaseRule.Stage.CHECK, all, "findings", findings);
         return findings.all();
     }
 
     /** Which named conditions hold, by name. This is run to its end before any check. */
     public List<Condition> conditions(Collection<? extends Fact> facts) {
         Conditions holding = new Conditions();
-        fire(true, facts, "conditions", holding);
+        fire(RulebaseRule.Stage.CONDITION, facts, "conditions", holding);
         return holding.all();
     }
 
-    private void fire(boolean sets, Collection<? extends Fact> facts, String global, Object into) {
-        RulebaseFile.Chosen chosen = file.canFire(sets, facts);
+    /** Which signs of the past are shown and which are set aside: run to its end before any event is weighed. */
+    Marks signs(Collection<? extends Fact> facts) {
+        Marks marks = new Marks();
+        fire(RulebaseRule.Stage.SIGN, facts, "marks", marks);
+        return marks;
+    }
+
+    /** What speaks for which event, and what against it. */
+    Marks events(Collection<? extends Fact> facts) {
+        Marks marks = new Marks();
+        fire(RulebaseRule.Stage.EVENT, facts, "marks", marks);
+        return marks;
+    }
+
+    private void fire(RulebaseRule.Stage stage, Collection<? extends Fact> facts, String global, Object into) {
+        RulebaseFile.Chosen chosen = file.canFire(stage, facts);
         if (!chosen.rules().isEmpty()) {
             fire(loaded(chosen.rules()), chosen.facts(), global, into);
         }

@@ -7,6 +7,7 @@ import leadlamp.facts.Fact;
 import leadlamp.facts.NotSeen;
 import leadlamp.facts.OnSheet;
 import leadlamp.facts.Seen;
+import leadlamp.facts.Shown;
 import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
@@ -17,10 +18,11 @@ import leadlamp.facts.Verdict;
  */
 public final class RulebaseFields {
     private static final List<String> FACTS = List.of("Ask", "Stated", "Seen", "NotSeen", "OnSheet", "Value", "Verdict",
-            "Condition");
+            "Condition", "Shown");
     private static final List<String> WORDS = List.of("of", "at", "what", "says", "sign", "kind", "check", "name", "told",
             "gauge");
-    private static final List<String> FLAGS = List.of("below", "above", "outside", "plain", "derived", "usual");
+    private static final List<String> FLAGS = List.of("below", "above", "outside", "plain", "derived", "usual",
+            "within");
     private static final List<String> TIES = List.of("holdsAt", "belongsTo", "near");
 
     private RulebaseFields() {
@@ -42,6 +44,7 @@ public final class RulebaseFields {
             case "Value" -> List.of("of", "kind", "at", "gauge", "told");
             case "Verdict" -> List.of("of", "kind", "at");
             case "Condition" -> List.of("name", "at");
+            case "Shown" -> List.of("sign", "at", "told");
             default -> List.of();
         };
     }
@@ -50,7 +53,7 @@ public final class RulebaseFields {
     public static List<String> flags(String fact) {
         return switch (fact) {
             case "Value" -> List.of("plain", "derived", "usual");
-            case "Verdict" -> List.of("below", "above", "outside");
+            case "Verdict" -> List.of("below", "above", "outside", "within");
             default -> List.of();
         };
     }
@@ -83,7 +86,10 @@ public final class RulebaseFields {
         if (fact instanceof NotSeen) {
             return 3;
         }
-        return fact instanceof Ask ? 0 : 7;
+        if (fact instanceof Ask) {
+            return 0;
+        }
+        return fact instanceof Condition ? 7 : 8;
     }
 
     static Class<? extends Fact> type(int fact) {
@@ -95,7 +101,8 @@ public final class RulebaseFields {
             case 4 -> OnSheet.class;
             case 5 -> Value.class;
             case 6 -> Verdict.class;
-            default -> Condition.class;
+            case 7 -> Condition.class;
+            default -> Shown.class;
         };
     }
 
@@ -178,6 +185,9 @@ public final class RulebaseFields {
                 default -> clear.kind();
             };
         }
+        if (fact instanceof Shown shown) {
+            return field == 4 ? shown.sign() : shown.told();
+        }
         return ((Ask) fact).of();
     }
 
@@ -189,6 +199,7 @@ public final class RulebaseFields {
             case 2 -> ((Verdict) fact).isOutside();
             case 3 -> ((Value) fact).plain();
             case 4 -> ((Value) fact).derived();
+            case 6 -> ((Verdict) fact).isWithin();
             default -> ((Value) fact).usual();
         };
     }

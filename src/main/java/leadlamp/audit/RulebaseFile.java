@@ -33,6 +33,7 @@ public final class RulebaseFile {
     private static final int TIE = 3;
     private static final int NAME = 4;
     private static final RulebaseRule.Sort[] SORTS = RulebaseRule.Sort.values();
+    private static final RulebaseRule.Stage[] STAGES = RulebaseRule.Stage.values();
 
     private final String text;
     private final int[] ends;
@@ -53,7 +54,7 @@ public final class RulebaseFile {
         for (RulebaseRule rule : rules) {
             int start = code.size();
             code.add(0);
-            code.add(rule.sets() ? 1 : 0);
+            code.add(rule.stage().ordinal());
             code.add(number(rule.check(), words));
             code.add(number(rule.way(), words));
             code.add(rule.clauses().size());
@@ -124,9 +125,14 @@ public final class RulebaseFile {
 
     /** The rules compiled with the project. */
     static RulebaseFile compiled() {
-        try (InputStream in = RulebaseFile.class.getResourceAsStream(RESOURCE)) {
+        return compiled(RESOURCE);
+    }
+
+    /** Rules compiled with the project that lie there. */
+    static RulebaseFile compiled(String resource) {
+        try (InputStream in = RulebaseFile.class.getResourceAsStream(resource)) {
             if (in == null) {
-                throw new IllegalStateException("The rules are not there: " + RESOURCE + " is made when the project is built.");
+                throw new IllegalStateException("The rules are not there: " + resource + " is made when the project is built.");
             }
             return read(in.readAllBytes());
         } catch (IOException e) {
@@ -189,11 +195,15 @@ public final class RulebaseFile {
      * all its quoted words. Whether the places suit is left to the rule.
      */
     Chosen canFire(boolean sets, Collection<? extends Fact> facts) {
+        return canFire(sets ? RulebaseRule.Stage.CONDITION : RulebaseRule.Stage.CHECK, facts);
+    }
+
+    Chosen canFire(RulebaseRule.Stage stage, Collection<? extends Fact> facts) {
         ByWord known = new ByWord(facts);
         List<Integer> rules = new ArrayList<>();
         Set<Fact> wanted = Collections.newSetFromMap(new IdentityHashMap<>());
         for (int at = 0; at < code.length; at += code[at]) {
-            if (code[at + 1] == 1 == sets && canFire(at, known)) {
+            if (code[at + 1] == stage.ordinal() && canFire(at, known)) {
                 rules.add(at);
                 want(at, known, wanted);
             }
@@ -315,7 +325,7 @@ public final class RulebaseFile {
             }
             clauses.add(new RulebaseRule.Clause(sort, all));
         }
-        return new RulebaseRule(word(code[rule + 2]), word(code[rule + 3]), code[rule + 1] == 1, clauses);
+        return new RulebaseRule(word(code[rule + 2]), word(code[rule + 3]), STAGES[code[rule + 1]], clauses);
     }
 
     private RulebaseRule.Match match(int match) {
@@ -376,6 +386,7 @@ public final class RulebaseFile {
             return switch (type) {
                 case 0 -> 6;
                 case 7 -> 7;
+                case 8 -> 4;
                 default -> 0;
             };
         }

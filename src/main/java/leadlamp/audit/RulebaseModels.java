@@ -58,15 +58,22 @@ final class RulebaseModels {
 
     private final Global<Findings> findings = new GlobalImpl<>(Findings.class, PACKAGE, "findings");
     private final Global<Conditions> conditions = new GlobalImpl<>(Conditions.class, PACKAGE, "conditions");
+    private final Global<Marks> marks;
 
-    private RulebaseModels() {
+    /** An audit that reads nothing of the past is spared what only that wants. */
+    private RulebaseModels(boolean past) {
+        marks = past ? new GlobalImpl<>(Marks.class, PACKAGE, "marks") : null;
     }
 
     static InternalKnowledgeBase base(List<RulebaseRule> rules) {
-        RulebaseModels models = new RulebaseModels();
+        boolean past = !rules.isEmpty() && rules.get(0).stage().compareTo(RulebaseRule.Stage.CONDITION) > 0;
+        RulebaseModels models = new RulebaseModels(past);
         ModelImpl model = new ModelImpl(PACKAGE);
         model.addGlobal(models.findings);
         model.addGlobal(models.conditions);
+        if (past) {
+            model.addGlobal(models.marks);
+        }
         for (RulebaseRule rule : rules) {
             model.addRule(models.rule(rule));
         }
@@ -90,9 +97,11 @@ final class RulebaseModels {
             }
             clauses.add(clause(clause.sort(), patterns));
         }
-        Consequence then = rule.sets()
-                ? new ConsequenceImpl(new Hold().asBlockN(), new Variable<?>[] {conditions}, true, false, "java")
-                : new ConsequenceImpl(new Find().asBlockN(), new Variable<?>[] {findings}, true, false, "java");
+        Consequence then = switch (rule.stage()) {
+            case CHECK -> new ConsequenceImpl(new Find().asBlockN(), new Variable<?>[] {findings}, true, false, "java");
+            case CONDITION -> new ConsequenceImpl(new Hold().asBlockN(), new Variable<?>[] {conditions}, true, false, "java");
+            default -> new ConsequenceImpl(new Tell().asBlockN(), new Variable<?>[] {marks}, true, false, "java");
+        };
         return new RuleImpl(PACKAGE, rule.name(), null,
                 new CompositePatterns(Condition.Type.AND, clauses, Map.of(RuleImpl.DEFAULT_CONSEQUENCE_NAME, then)));
     }
@@ -319,6 +328,19 @@ final class RulebaseModels {
         @Override
         public String getExpressionHash() {
             return "hold";
+        }
+    }
+
+    /** What every rule of the past does. */
+    private record Tell() implements Block2<Drools, Marks>, HashedExpression {
+        @Override
+        public void execute(Drools drools, Marks marks) {
+            marks.told(((DroolsImpl) drools).asKnowledgeHelper().getMatch());
+        }
+
+        @Override
+        public String getExpressionHash() {
+            return "tell";
         }
     }
 }

@@ -7,10 +7,32 @@ import java.util.List;
  *
  * @param check   the check it belongs to, or the condition
  * @param way     the way of the check; for a condition what stands after its name, may be empty
- * @param sets    whether it sets a condition, not a finding
+ * @param stage   when it is run, and what comes of it
  * @param clauses what must hold, in the order written
  */
-public record RulebaseRule(String check, String way, boolean sets, List<Clause> clauses) {
+public record RulebaseRule(String check, String way, Stage stage, List<Clause> clauses) {
+
+    /** The stages of an audit, and of reading the past. Each is run to its end and frozen before the next. */
+    public enum Stage {
+        /** A check finds. */
+        CHECK,
+        /** A named condition holds. */
+        CONDITION,
+        /** A sign of the past is shown, or set aside. */
+        SIGN,
+        /** A sign that is shown speaks for an event, or against it. */
+        EVENT
+    }
+
+    /** A rule of a check or of a condition. */
+    public RulebaseRule(String check, String way, boolean sets, List<Clause> clauses) {
+        this(check, way, sets ? Stage.CONDITION : Stage.CHECK, clauses);
+    }
+
+    /** Whether it sets a condition, not a finding. */
+    public boolean sets() {
+        return stage == Stage.CONDITION;
+    }
 
     /** The rule's name in its file: `check: way`. */
     public String name() {

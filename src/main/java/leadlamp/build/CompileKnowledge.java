@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 import leadlamp.audit.Case;
 import leadlamp.audit.Casebook;
 import leadlamp.audit.CheckPages;
+import leadlamp.audit.PastFile;
+import leadlamp.audit.PastPages;
 import leadlamp.audit.RulebaseFile;
 import leadlamp.audit.RulebaseRule;
 import leadlamp.audit.Way;
@@ -38,7 +40,7 @@ import leadlamp.words.Words;
  */
 public final class CompileKnowledge {
     private static final List<String> MADE = List.of(Words.RESOURCE, CheckPages.RESOURCE, RulebaseFile.RESOURCE,
-            TradeLimits.RESOURCE, Casebook.RESOURCE, Looks.RESOURCE);
+            TradeLimits.RESOURCE, Casebook.RESOURCE, Looks.RESOURCE, PastFile.RESOURCE, PastFile.RULES);
 
     /** What to do about faults: stop, which is usual, or only tell them and leave out what cannot be read. */
     private static final String FAULTS = "leadlamp.faults";
@@ -97,6 +99,12 @@ public final class CompileKnowledge {
         } catch (IllegalArgumentException wrong) {
             faults.add(new Problem(new Where(rules.getFileName().toString(), 0, 0), 0, "", "Limits have faults:\n"
                     + wrong.getMessage(), "", Optional.empty(), ""));
+        }
+        PastPages past = PastPages.ofFolder(rules, words);
+        faults.addAll(past.problems());
+        try (OutputStream pagesOut = Files.newOutputStream(classes.resolve(PastFile.RESOURCE.substring(1)));
+                OutputStream rulesOut = Files.newOutputStream(classes.resolve(PastFile.RULES.substring(1)))) {
+            past.compile(pagesOut, rulesOut);
         }
         try (OutputStream out = Files.newOutputStream(classes.resolve(RulebaseFile.RESOURCE.substring(1)))) {
             RulebaseFile.write(all, out);

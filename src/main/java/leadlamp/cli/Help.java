@@ -4,7 +4,7 @@ import java.util.List;
 
 /** What can be typed. */
 final class Help {
-    static final List<String> COMMANDS = List.of("audit", "next", "sheets", "begin", "why", "look", "exercise", "mark", "schema", "help", "version");
+    static final List<String> COMMANDS = List.of("audit", "next", "sheets", "begin", "why", "look", "exercise", "mark", "past", "schema", "help", "version");
 
     static final String TEXT = """
             Leadlamp reads an engine build record and says what is wrong, what is clear, and what cannot be told.
@@ -35,6 +35,10 @@ final class Help {
                   --practice FILE         what is due in this file comes first
               leadlamp mark ANSWERS       marks an answer file; a folder is a class, in one table
                   --practice FILE         keep what was found and missed there, and when it comes again
+              leadlamp past RECORD        what probably happened to the engine before, and the damage that follows
+                  --as FORM               terminal (as it is), html or json
+                  --out FILE or FOLDER    write it there
+                  --steps                 each step of the reasoning
               leadlamp schema answer      the JSON Schema of the JSON answer
               leadlamp help               this
               leadlamp version            which Leadlamp this is

@@ -79,6 +79,8 @@ public final class Main {
                 return ExerciseCommand.run(rest, say);
             case "mark":
                 return MarkCommand.run(rest, say);
+            case "past":
+                return PastCommand.run(rest, say);
             case "schema":
                 return schema(rest, say);
             case "help", "--help", "-h":

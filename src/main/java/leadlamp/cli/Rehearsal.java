@@ -22,6 +22,7 @@ public final class Rehearsal {
                 Main.run(List.of("audit", record, "--as", form), nowhere);
             }
             Main.run(List.of("next", record), nowhere);
+            Main.run(List.of("past", record), nowhere);
         }
         Main.run(List.of("why", "no-such-check"), nowhere);
         Main.run(List.of("help"), nowhere);

@@ -5,7 +5,7 @@ import leadlamp.record.Place;
 import leadlamp.record.Where;
 
 /** What a rule may match. Small, immutable, and each knows the lines that it comes from. */
-public sealed interface Fact permits Ask, Stated, Seen, NotSeen, OnSheet, Value, Verdict, Condition {
+public sealed interface Fact permits Ask, Stated, Seen, NotSeen, OnSheet, Value, Verdict, Condition, Shown {
 
     /** The lines of record and sheet that this rests on, in their order; empty for what is asked. */
     List<Where> places();

@@ -50,6 +50,16 @@ public record Verdict(String of, String kind, String at, Optional<Side> least, O
         return isBelow() || isAbove();
     }
 
+    /** Proven within on every side that the limit has. */
+    public boolean isWithin() {
+        return (least.isPresent() || most.isPresent()) && within(least, limit.least().isPresent())
+                && within(most, limit.most().isPresent());
+    }
+
+    private static boolean within(Optional<Side> side, boolean limited) {
+        return side.isPresent() ? side.get().standing() == Standing.WITHIN : !limited;
+    }
+
     @Override
     public List<Where> places() {
         List<Where> all = new ArrayList<>(value.places());

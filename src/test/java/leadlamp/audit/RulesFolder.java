@@ -87,7 +87,8 @@ public final class RulesFolder {
     public static List<Path> folders(Path rules) {
         List<Path> folders = new ArrayList<>();
         for (Path path : files(rules, "")) {
-            if (Files.isDirectory(path) && !path.getFileName().toString().equals("vocabulary")) {
+            String name = path.getFileName().toString();
+            if (Files.isDirectory(path) && !name.equals("vocabulary") && !name.equals("past")) {
                 folders.add(path);
             }
         }

@@ -33,7 +33,7 @@ class MainTest {
         assertThat(typed.status()).isEqualTo(2);
         assertThat(typed.out()).isEmpty();
         assertThat(typed.err()).isEqualTo("leadlamp: There is no command \"audti\". Did you mean audit? Known: audit, "
-                + "next, sheets, begin, why, look, exercise, mark, schema, help, version.\n");
+                + "next, sheets, begin, why, look, exercise, mark, past, schema, help, version.\n");
     }
 
     @Test

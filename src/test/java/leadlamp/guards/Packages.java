@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** One way through the house, and no way back: a package names only packages that stand before it. */
 final class Packages {
     private static final List<String> ORDER = List.of("quantity", "calc", "words", "record", "facts", "derive", "judge",
-            "audit", "rank", "report", "bench", "teach", "cli");
+            "audit", "past", "rank", "report", "bench", "teach", "cli");
     private static final Pattern NAMED = Pattern.compile("\\bleadlamp\\.([a-z]+)\\.[A-Za-z*]");
     private static final Pattern OWN = Pattern.compile("(?m)^package leadlamp\\.([a-z]+)");
 

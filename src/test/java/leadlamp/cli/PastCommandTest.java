@@ -1,0 +1,89 @@
+package leadlamp.cli;
+
+import static leadlamp.cli.Typed.command;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class PastCommandTest {
+    private static final Path HISTORIES = Path.of("src/test/resources/past");
+    private static final String TURNED = HISTORIES.resolve("past-turned-gear.yaml").toString();
+
+    @TempDir
+    private Path folder;
+
+    static List<Path> histories() throws IOException {
+        try (Stream<Path> files = Files.list(HISTORIES)) {
+            return files.filter(f -> f.getFileName().toString().startsWith("past-") && f.toString().endsWith(".yaml")).sorted().toList();
+        }
+    }
+
+    /** What is told of each invented history stands beside it, to be read as a buyer would. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("histories")
+    void a_history_is_told_as_it_stands_beside_its_record(Path history) throws IOException {
+        String told = history.toString().replace(".yaml", ".txt");
+        Typed past = command("past", history.toString());
+
+        assertThat(past.err()).isEmpty();
+        assertThat(past.out()).isEqualTo(Files.readString(Path.of(told)));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("histories")
+    void a_page_needs_nothing_beside_it_and_says_what_the_drawing_shows(Path history) {
+        Typed past = command("past", history.toString(), "--as", "html");
+
+        assertThat(past.out()).doesNotContain("<script", "http:", "https:").contains("Made from " + history.getFileName() + ", SHA-256 ");
+        if (past.out().contains("<svg")) {
+            assertThat(past.out()).containsPattern("<svg class=\"picture\" role=\"img\"[^>]*><title>Signs, events and what follows: .+ speaks ");
+        }
+    }
+
+    @Test
+    void each_step_of_the_reasoning_can_be_printed() {
+        assertThat(command("past", TURNED, "--steps").out()).containsSubsequence("Step by step",
+                "valve-print-on-piston: shown 1, at cylinder 2 (line 9)",
+                "cam-gear-turned: strongly for: gear-witness-turned, at intake (line 7)");
+    }
+
+    @Test
+    void the_data_have_events_signs_and_damage_with_their_lines() {
+        assertThat(command("past", TURNED, "--as", "json").out()).containsSubsequence("\"event\" : \"cam-gear-turned\"",
+                "\"standing\" : \"supported\"", "\"sign\" : \"gear-witness-turned\"", "\"weight\" : \"strong\"", "\"line\" : 7",
+                "\"tellApart\"", "\"recorded\" : \"nothing\"");
+    }
+
+    @Test
+    void nothing_is_ever_said_to_be_proven() throws IOException {
+        for (Path history : histories()) {
+            assertThat(command("past", history.toString()).out().replace("Nothing here is proven", "")).doesNotContain(" proven", "proof");
+        }
+    }
+
+    @Test
+    void it_is_written_where_it_is_asked_for_and_never_over_the_record() throws IOException {
+        Path out = folder.resolve("past.html");
+
+        assertThat(command("past", TURNED, "--as", "html", "--out", out.toString()).status()).isZero();
+        assertThat(Files.readString(out)).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
+        assertThat(command("past", TURNED, "--out", TURNED).err()).contains("is a record");
+    }
+
+    @Test
+    void a_form_that_it_has_not_and_a_record_that_is_not_there_are_told() {
+        assertThat(command("past", TURNED, "--as", "sarif").err()).contains("terminal, html and json");
+        assertThat(command("past", "no-such.yaml")).satisfies(t -> {
+            assertThat(t.status()).isEqualTo(2);
+            assertThat(t.err()).contains("There is no file");
+        });
+    }
+}
