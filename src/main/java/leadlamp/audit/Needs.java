@@ -291,7 +291,7 @@ final class Needs {
         List<Value> own = new ArrayList<>();
         boolean told = false;
         for (Fact fact : recorded.near(need.word(), place)) {
-            if (fact instanceof Value value && stands(value, place)) {
+            if (fact instanceof Value value) {
                 if (value.told().isEmpty()) {
                     own.add(value);
                 } else {
@@ -313,7 +313,7 @@ final class Needs {
     /** Whether what was told is outside: the rule finds it, or something excuses it. */
     private boolean foundTold(Need need, String place, Sides sides) {
         for (Verdict verdict : recorded.verdictsNear(need.word(), place)) {
-            if (stands(verdict, place) && (sides.least() && verdict.isBelow() || sides.most() && verdict.isAbove())) {
+            if (sides.least() && verdict.isBelow() || sides.most() && verdict.isAbove()) {
                 return true;
             }
         }
@@ -324,7 +324,7 @@ final class Needs {
         List<Verdict> there = new ArrayList<>();
         List<Verdict> near = new ArrayList<>();
         for (Verdict verdict : recorded.verdictsNear(need.word(), place)) {
-            if (verdict.value().told().isEmpty() && stands(verdict, place)) {
+            if (verdict.value().told().isEmpty()) {
                 near.add(verdict);
                 if (verdict.at().equals(place)) {
                     there.add(verdict);
@@ -432,7 +432,7 @@ final class Needs {
             return Gap.Why.NOT_READABLE;
         }
         for (Fact fact : recorded.near(word + FIGURE, place)) {
-            if (fact instanceof Stated figure && stands(figure, place)) {
+            if (fact instanceof Stated figure) {
                 return switch (figure.says()) {
                     case "good" -> figure.told().isEmpty() ? Gap.Why.FIGURE_NOT_KEPT : Gap.Why.ONLY_TOLD;
                     case "unknown" -> Gap.Why.UNKNOWN;
@@ -442,7 +442,7 @@ final class Needs {
         }
         if (word.equals("joint torque")) {
             for (Fact fact : recorded.near("joint torque said", place)) {
-                if (fact instanceof Stated torque && stands(torque, place)) {
+                if (fact instanceof Stated torque) {
                     return torque.says().equals("not yet") ? Gap.Why.NOT_RECORDED
                             : torque.says().equals("as found") ? Gap.Why.AS_FOUND_ONLY : Gap.Why.UNKNOWN;
                 }
@@ -452,10 +452,8 @@ final class Needs {
             return Gap.Why.WHICH_ONE_NOT_TOLD;
         }
         if (need.what().isEmpty()) {
-            for (Fact fact : recorded.near(word + FactsOf.AS_FOUND, place)) {
-                if (stands(fact, place)) {
-                    return Gap.Why.AS_FOUND_ONLY;
-                }
+            if (!recorded.near(word + FactsOf.AS_FOUND, place).isEmpty()) {
+                return Gap.Why.AS_FOUND_ONLY;
             }
         }
         return null;
@@ -557,7 +555,7 @@ final class Needs {
         boolean unknown = false;
         boolean there = false;
         for (Fact fact : recorded.near(need.word(), place)) {
-            if (fact instanceof Stated said && stands(said, place)) {
+            if (fact instanceof Stated said) {
                 if (!said.told().isEmpty()) {
                     told = true;
                 } else if (said.says().equals("unknown")) {
@@ -582,12 +580,7 @@ final class Needs {
     }
 
     private boolean stands(String word, String place) {
-        for (Fact fact : recorded.near(word, place)) {
-            if (stands(fact, place)) {
-                return true;
-            }
-        }
-        return false;
+        return !recorded.near(word, place).isEmpty();
     }
 
     /** A part that is there, bought or thrown away has said nothing of the state that it goes in with. */
@@ -651,9 +644,6 @@ final class Needs {
         boolean told = false;
         boolean looked = false;
         for (Fact fact : recorded.near(need.word(), place)) {
-            if (!stands(fact, place)) {
-                continue;
-            }
             if (fact instanceof Seen seen && !seen.told().isEmpty()) {
                 told = true;
             } else {
@@ -701,11 +691,10 @@ final class Needs {
     // --- the sheet
 
     private Lack sheet(Need need, String place, Met met) {
-        for (Fact fact : recorded.near(need.word(), place)) {
-            if (stands(fact, place)) {
-                met.ground(fact);
-                return null;
-            }
+        List<Fact> there = recorded.near(need.word(), place);
+        if (!there.isEmpty()) {
+            met.ground(there.get(0));
+            return null;
         }
         return Lack.of(Gap.Why.SHEET_SILENT, need.word());
     }

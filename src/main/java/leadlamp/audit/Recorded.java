@@ -122,13 +122,13 @@ final class Recorded {
     /** Facts that the word names and that stand at the place, or at one that belongs to it or holds there. */
     List<Fact> near(String word, String place) {
         List<Fact> all = of(word);
-        return all.size() < 2 ? all : near(nearFacts, all, word, place);
+        return all.isEmpty() ? all : near(nearFacts, all, word, place);
     }
 
     /** Verdicts on the quantity there. */
     List<Verdict> verdictsNear(String quantity, String place) {
         List<Verdict> all = verdicts(quantity);
-        return all.size() < 2 ? all : near(nearVerdicts, all, quantity, place);
+        return all.isEmpty() ? all : near(nearVerdicts, all, quantity, place);
     }
 
     /** One question is asked at each of hundreds of places, and a need is looked up for each: the pairs are worked out once. */

@@ -1,9 +1,11 @@
 package leadlamp.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import leadlamp.audit.Answer;
@@ -78,7 +80,7 @@ final class Items {
                 sums(facts, concerned), measures(facts, concerned), check.chain(), check.todo(), check.alsoCheck(),
                 check.settleWith(), check.caution(), check.teaches(), check.basis(),
                 ranked.accepted().map(a -> new Acceptance(a.reason(), a.who(), a.until(), a.where())), because,
-                pictures(concerned));
+                new Later<>(() -> pictures(concerned)));
     }
 
     // --- clear
@@ -89,7 +91,7 @@ final class Items {
             Answer.Clear clear = (Answer.Clear) one.answer();
             items.add(new ClearItem(one.check().id(), one.check().topic(), one.ask().of(), one.ask().at(),
                     Wording.place(one.check().askedOf(), one.ask()), step(one.chance()), one.person(),
-                    margins(clear.margins()), evidence(clear.grounds())));
+                    margins(clear.margins()), new Later<>(() -> evidence(clear.grounds()))));
         }
         return List.copyOf(items);
     }
@@ -258,13 +260,13 @@ final class Items {
     private List<Evidence> evidence(List<Fact> facts) {
         List<Evidence> evidence = new ArrayList<>();
         List<Evidence> sheet = new ArrayList<>();
+        Set<Shown> shown = new HashSet<>();
         for (Fact fact : facts) {
             for (Where where : fact.places()) {
-                List<Evidence> list = where.file().equals(record) ? evidence : sheet;
                 String line = lines.at(where);
                 String text = line.isEmpty() ? said(fact, where) : line;
-                if (!known(list, where, text)) {
-                    list.add(new Evidence(where, text));
+                if (shown.add(new Shown(where, text))) {
+                    (where.file().equals(record) ? evidence : sheet).add(new Evidence(where, text));
                 }
             }
         }
@@ -273,14 +275,10 @@ final class Items {
     }
 
     /** A row says many things of one line, and is shown once. */
-    private static boolean known(List<Evidence> evidence, Where where, String text) {
-        for (Evidence one : evidence) {
-            if (one.where().line() == where.line() && one.where().file().equals(where.file())
-                    && one.says().equals(text)) {
-                return true;
-            }
+    private record Shown(String file, int line, String text) {
+        Shown(Where where, String text) {
+            this(where.file(), where.line(), text);
         }
-        return false;
     }
 
     /** A line whose text is not at hand, in our own words. */

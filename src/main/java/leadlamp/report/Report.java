@@ -106,15 +106,15 @@ public final class Report {
         List<Item> found = items.of(ranking.found());
         List<Item> accepted = items.of(ranking.accepted());
         List<Item> open = items.of(ranking.open());
-        List<Item> later = items.of(ranking.later());
+        List<Item> later = new Later<>(() -> items.of(ranking.later()));
         List<Group> groups = groups(open);
-        List<ReportModel.ClearItem> clear = items.clear(ranking.clear());
+        List<ReportModel.ClearItem> clear = new Later<>(() -> items.clear(ranking.clear()));
         List<Finding> findings = Findings.of("found", found);
         List<Finding> lived = Findings.of("accepted", accepted);
         Tally tally = tally(findings, lived);
         Next next = Next.of(ranking, words);
         return new ReportModel(heading(), new Standing(standing(findings), first(findings, groups)), tally, found,
-                findings, accepted, lived, open, groups, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), worked(values),
+                findings, accepted, lived, open, groups, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), new Later<>(() -> worked(values)),
                 Pictures.matrix(findings, ranking.found()), Pictures.ladder(course, findings, ranking), CAUTIONS, LIMITS);
     }
 

@@ -1,6 +1,7 @@
 package leadlamp.report;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -18,27 +19,41 @@ public final class Topics {
 
     /** The answers and their items stand in the same order. */
     static List<Topic> of(List<Ranked> clear, List<ClearItem> items) {
-        Map<String, List<ClearItem>> byTopic = new TreeMap<>();
+        Map<String, List<Integer>> byTopic = new TreeMap<>();
         Map<String, Verdict> closest = new TreeMap<>();
-        for (int i = 0; i < items.size(); i++) {
-            String topic = items.get(i).topic();
-            byTopic.computeIfAbsent(topic, t -> new ArrayList<>()).add(items.get(i));
+        Map<String, Double> least = new HashMap<>();
+        for (int i = 0; i < clear.size(); i++) {
+            String topic = clear.get(i).check().topic();
+            List<Integer> of = byTopic.get(topic);
+            if (of == null) {
+                of = new ArrayList<>();
+                byTopic.put(topic, of);
+            }
+            of.add(i);
             for (Verdict margin : ((Answer.Clear) clear.get(i).answer()).margins()) {
-                Verdict known = closest.get(topic);
-                if (tells(margin) && (known == null || Margin.room(margin) < Margin.room(known))) {
+                double room = Margin.room(margin);
+                Double known = least.get(topic);
+                if ((known == null || room < known) && tells(margin)) {
                     closest.put(topic, margin);
+                    least.put(topic, room);
                 }
             }
         }
         List<Topic> topics = new ArrayList<>();
-        for (Map.Entry<String, List<ClearItem>> topic : byTopic.entrySet()) {
+        for (Map.Entry<String, List<Integer>> topic : byTopic.entrySet()) {
             Verdict margin = closest.get(topic.getKey());
             topics.add(new Topic(topic.getKey(), topic.getValue().size(), margin == null ? ""
                     : Wording.subject(margin.of(), margin.at()) + ", " + Amounts.of(margin) + "; "
                             + Amounts.sides(margin),
-                    List.copyOf(topic.getValue())));
+                    new Later<>(() -> at(topic.getValue(), items))));
         }
         return List.copyOf(topics);
+    }
+
+    private static List<ClearItem> at(List<Integer> places, List<ClearItem> items) {
+        List<ClearItem> at = new ArrayList<>(places.size());
+        places.forEach(place -> at.add(items.get(place)));
+        return at;
     }
 
     /** What is outside was asked of by another check, and a count is never close: it is right or it is not. */
