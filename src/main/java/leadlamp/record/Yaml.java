@@ -38,7 +38,7 @@ public final class Yaml {
 
     private Yaml(String file, String text, YAMLParser parser) {
         this.file = file;
-        this.lines = text.split("\r\n|\n|\r", -1);
+        this.lines = split(text);
         this.parser = parser;
     }
 
@@ -123,7 +123,29 @@ public final class Yaml {
     }
 
     private static List<String> lines(String text) {
-        return List.of(text.split("\r\n|\n|\r", -1));
+        return List.of(split(text));
+    }
+
+    /** A pattern would do, and take as long as all the rest of reading at a first start. */
+    private static String[] split(String text) {
+        List<String> lines = new ArrayList<>();
+        int start = 0;
+        int end = next(text, start);
+        while (end < text.length()) {
+            lines.add(text.substring(start, end));
+            start = end + (text.startsWith("\r\n", end) ? 2 : 1);
+            end = next(text, start);
+        }
+        lines.add(text.substring(start));
+        return lines.toArray(new String[0]);
+    }
+
+    /** Where the line that begins here ends. */
+    private static int next(String text, int start) {
+        int feed = text.indexOf('\n', start);
+        int back = text.indexOf('\r', start);
+        int end = feed < 0 ? text.length() : feed;
+        return back >= 0 && back < end ? back : end;
     }
 
     private static File withBytes(File file, String bytes) {
@@ -153,7 +175,7 @@ public final class Yaml {
         JsonLocation at = broken.getLocation();
         int line = at == null ? 0 : Math.max(1, at.getLineNr());
         int column = at == null ? 0 : Math.max(1, at.getColumnNr());
-        String[] lines = text.split("\r\n|\n|\r", -1);
+        String[] lines = split(text);
         String shown = line >= 1 && line <= lines.length ? lines[line - 1] : "";
         String said = String.valueOf(broken.getOriginalMessage());
         String what;
