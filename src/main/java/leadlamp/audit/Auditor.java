@@ -3,14 +3,17 @@ package leadlamp.audit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import leadlamp.derive.Derivation;
 import leadlamp.facts.Ask;
@@ -37,9 +40,12 @@ public final class Auditor {
     private final Rulebase rules;
     private final TradeLimits trade;
     private final Map<String, Optional<Need>> needs = new ConcurrentHashMap<>();
+    private final Predicate<String> wanted;
 
-    private Auditor(Vocabulary words, List<Check> checks, List<ConditionPage> conditions, Rulebase rules, TradeLimits trade) {
+    private Auditor(Vocabulary words, List<Check> checks, List<ConditionPage> conditions, Rulebase rules, TradeLimits trade,
+            Predicate<String> wanted) {
         this.words = words;
+        this.wanted = wanted;
         this.checks = checks;
         for (ConditionPage page : conditions) {
             this.conditions.put(page.name(), page);
@@ -52,19 +58,39 @@ public final class Auditor {
     public static Auditor compiled() {
         Compiled pages = CheckPages.compiled();
         Auditor auditor = new Auditor(Words.compiled(), pages.checks(), pages.conditions(), Rulebase.compiled(),
-                TradeLimits.compiled());
+                TradeLimits.compiled(), name -> true);
         auditor.needs.putAll(pages.needs());
         return auditor;
     }
 
     /** With pages, rules and limits of the caller's. */
     public static Auditor of(Vocabulary words, CheckPages.Pages pages, Rulebase rules, TradeLimits trade) {
-        return new Auditor(words, pages.checks(), pages.conditions(), rules, trade);
+        return new Auditor(words, pages.checks(), pages.conditions(), rules, trade, name -> true);
+    }
+
+    /** One that asks a single check, with what its own words and those of the conditions want worked out, and no more. */
+    static Auditor ofOne(Check check, List<ConditionPage> conditions, Vocabulary words, Rulebase rules, TradeLimits trade) {
+        Set<String> read = new HashSet<>(check.applies().keySet());
+        for (Way way : check.ways()) {
+            read.addAll(way.needs());
+            read.addAll(way.heeds());
+            read.addAll(way.applies().keySet());
+        }
+        for (ConditionPage condition : conditions) {
+            read.addAll(condition.reads());
+            read.addAll(condition.settledBy());
+        }
+        Set<String> wanted = new HashSet<>();
+        for (String word : read) {
+            Need.of(word, words).filter(need -> need.kind() == Need.Kind.READING).ifPresent(need -> wanted.add(need.of()));
+        }
+        return new Auditor(words, List.of(check), conditions, rules, trade, wanted::contains);
     }
 
     /** The same, asking one check alone: enough for whoever wants that check's answers and no ranking of all. */
     public Auditor asking(String id) {
-        Auditor one = new Auditor(words, check(id).map(List::of).orElse(List.of()), List.copyOf(conditions.values()), rules, trade);
+        Auditor one = new Auditor(words, check(id).map(List::of).orElse(List.of()), List.copyOf(conditions.values()), rules, trade,
+                wanted);
         one.needs.putAll(needs);
         return one;
     }
@@ -121,7 +147,7 @@ public final class Auditor {
     /** Audits one build with its facts given to the rules in an order of the caller's, which must make no difference. */
     Audit audit(Build build, UnaryOperator<List<Fact>> order) {
         List<Fact> facts = new FactsOf(words).build(build);
-        Derivation.Worked worked = Derivation.work(build, words);
+        Derivation.Worked worked = Derivation.work(build, words, wanted);
         List<Value> values = new ArrayList<>(worked.readings());
         values.addAll(worked.derived());
         facts.addAll(values);

@@ -110,7 +110,7 @@ class GuardsBiteTest {
 
     @Test
     void a_check_that_moves_with_a_word_it_does_not_heed_is_seen() {
-        List<String> faults = new Erasing(FOLDER).strangers("use duty at engine", CASES.base(BUILD));
+        List<String> faults = new Erasing(FOLDER).strangers(List.of("use duty at engine"), CASES.base(BUILD));
 
         assertThat(faults).isNotEmpty().allMatch(f -> f.contains("reads-unsaid at "));
     }
