@@ -14,6 +14,7 @@ import leadlamp.report.Plain;
 import leadlamp.teach.Handbook;
 import leadlamp.teach.Lesson;
 import leadlamp.teach.LessonText;
+import leadlamp.teach.Looks;
 import leadlamp.words.Vocabulary;
 
 /** The lesson of a check, what a word means and which checks ask about it, or the whole handbook. */
@@ -61,7 +62,8 @@ final class WhyCommand {
                 .orElseThrow(() -> new Complaint("The handbook wants a folder: name one with --out."));
         Target.of(folder + "/", 1);
         Desk desk = new Desk();
-        Map<String, String> pages = Handbook.pages(Handbook.lessons(desk.examples()), desk.words(), Map.of());
+        Map<String, String> pages = Handbook.pages(Handbook.lessons(desk.examples()),
+                Looks.compiled(desk.words()), desk.words());
         for (Map.Entry<String, String> page : pages.entrySet()) {
             Path file = Records.path(folder).resolve(page.getKey());
             try (OutputStream out = Target.open(file, List.of())) {

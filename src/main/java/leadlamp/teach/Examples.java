@@ -119,6 +119,10 @@ public final class Examples {
         List<String> before = new ArrayList<>();
         for (Statement s : base.statements()) {
             String line = withoutRemark(s.text().strip());
+            if (s.form() == Statement.Form.READ && !line.isEmpty() && Character.isDigit(line.charAt(0))) {
+                // The row of a table says nothing of what it is a table of.
+                line = s.of() + ", row " + line;
+            }
             if (!kept.getOrDefault(s.key(), Set.of()).contains(s.where()) && !line.isEmpty() && !before.contains(line)) {
                 before.add(line);
             }

@@ -79,6 +79,9 @@ public final class Exercises {
             throw new CannotMake("No check of the topic " + topic + " has a case that can be planted.");
         }
         shuffle(builds, random);
+        Set<String> wanted = new TreeSet<>();
+        examples.book().cases().stream().filter(c -> due.contains(c.of()) && fault(c)).forEach(c -> wanted.add(c.build()));
+        builds.sort((a, b) -> Boolean.compare(wanted.contains(b), wanted.contains(a)));
         int most = 0;
         for (String build : builds) {
             Optional<Exercise> made = on(build, topic, faults, seed, due, random);

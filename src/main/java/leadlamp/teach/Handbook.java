@@ -16,11 +16,11 @@ import leadlamp.words.Vocabulary;
 
 /**
  * The whole trade knowledge as pages to browse and to print: an index that can be searched, a page a topic with its
- * lessons, and the words. All of it is made from the rules that an audit runs.
+ * lessons, the looks at a second-hand engine, and the words. All of it is made from the rules that an audit runs.
  */
 public final class Handbook {
     private static final String KIND = "Leadlamp: handbook";
-    private static final String FIRST = "The maker's manual, the rules of the place and licensed practice come before"
+    static final String FIRST = "The maker's manual, the rules of the place and licensed practice come before"
             + " anything said here. Engines, builds and figures of the examples are invented.";
     private static final String MADE = "the rules, their cases and the vocabulary of this Leadlamp";
     /** Shows the entries that hold every word typed; without it the whole index stands there. */
@@ -70,18 +70,19 @@ public final class Handbook {
     }
 
     /** The pages, by the name of their file. */
-    public static Map<String, String> pages(List<Lesson> lessons, Vocabulary words, Map<String, String> more) {
+    public static Map<String, String> pages(List<Lesson> lessons, List<Look> looks, Vocabulary words) {
         Handbook book = new Handbook(lessons, words);
         Map<String, String> pages = new LinkedHashMap<>();
-        pages.put("index.html", book.index(more));
+        pages.put("index.html", book.index());
         book.byTopic.forEach((topic, own) -> pages.put(topic + ".html", book.topic(topic, own)));
+        pages.put("looks.html", LookPage.plan(looks, words, MADE));
         pages.put("words.html", book.words());
         return pages;
     }
 
     // --- the index
 
-    private String index(Map<String, String> more) {
+    private String index() {
         Page page = new Page();
         page.begin("Handbook", KIND, "What wrecks an engine, and how to see it in time", SEARCH);
         page.element("<p class=\"facts\">", FIRST, "</p>");
@@ -90,7 +91,7 @@ public final class Handbook {
         page.raw("<nav aria-label=\"Pages\">\n<ul>\n");
         byTopic.forEach((topic, own) -> page.raw("<li><a href=\"" + topic + ".html\">").text(Topics.said(topic))
                 .raw("</a>: " + own.size() + (own.size() == 1 ? " lesson" : " lessons") + "</li>\n"));
-        more.forEach((file, name) -> page.raw("<li><a href=\"" + file + "\">").text(name).raw("</a></li>\n"));
+        page.raw("<li><a href=\"looks.html\">Looks at an engine with an unknown past</a></li>\n");
         page.raw("<li><a href=\"words.html\">Words of a record</a></li>\n</ul>\n</nav>\n");
         byTopic.forEach((topic, own) -> {
             page.raw("<section data-part aria-labelledby=\"of-" + topic + "\">\n<h2 id=\"of-" + topic + "\">")

@@ -62,7 +62,7 @@ public record Lesson(Check check, List<Measuring.Want> wants, List<Shown> wrong,
         List<Shown> open = new ArrayList<>();
         for (Case one : cases) {
             if (near.size() < NEAR && all(one, Expected.IsClear.class) && !says(one)) {
-                near.add(plain(one, "Clear."));
+                near.add(one.change().get("measurements").isPresent() ? sound(examples.work(one)) : plain(one, "Clear."));
             } else if (open.size() < OPEN && some(one, Expected.Untold.class)) {
                 open.add(plain(one, untold(one)));
             }
@@ -128,6 +128,20 @@ public record Lesson(Check check, List<Measuring.Want> wants, List<Shown> wrong,
     private static Shown plain(Case one, String answer) {
         return new Shown(one.name(), Examples.says(one), Examples.sheet(one), one.erase(), List.of(), List.of(answer),
                 List.of(), List.of());
+    }
+
+    /** A near miss that was measured says how much room is left. */
+    private static Shown sound(Examples.Worked worked) {
+        Set<String> against = new LinkedHashSet<>();
+        for (ReportModel.Topic topic : worked.report().topics()) {
+            for (ReportModel.ClearItem item : topic.items()) {
+                if (item.text().contains(";") && worked.example().expect().containsKey(item.at())) {
+                    against.add(item.text());
+                }
+            }
+        }
+        return new Shown(worked.example().name(), worked.says(), worked.sheet(), worked.example().erase(), worked.before(),
+                List.of("Clear."), List.of(), List.copyOf(against));
     }
 
     private static Shown shown(Examples.Worked worked) {

@@ -48,6 +48,8 @@ public final class LessonText {
         }
         out.title("Based on");
         out.wrap("  ", 2, lesson.basis());
+        out.blank();
+        out.wrap("", 0, Handbook.FIRST);
         return out.toString();
     }
 

@@ -5,6 +5,7 @@ import java.util.Locale;
 import leadlamp.rank.RiskLevel;
 import leadlamp.report.Page;
 import leadlamp.report.ReportModel;
+import leadlamp.words.Vocabulary;
 
 /** Writes an inspection as a page to print and take along, or to read after the visit. */
 public final class LookPage {
@@ -27,6 +28,32 @@ public final class LookPage {
         next(inspection, page);
         looks(inspection, page);
         return page.end(inspection.file(), inspection.bytes()).toString();
+    }
+
+    /** The plan of all looks, for the handbook. */
+    static String plan(List<Look> looks, Vocabulary words, String made) {
+        Page page = new Page();
+        page.begin("Looks: handbook", "Leadlamp: handbook", "Looks at an engine with an unknown past");
+        page.raw("<ul>\n");
+        Inspection.CAUTIONS.forEach(caution -> page.element("<li>", caution, "</li>"));
+        page.raw("</ul>\n<p><a href=\"index.html\">All topics</a></p>\n</header>\n<main id=\"main\" class=\"sheet\">\n");
+        String depth = "";
+        for (Look look : looks) {
+            if (!look.depth().name().equals(depth)) {
+                depth = look.depth().name();
+                page.element("<h2>", LessonText.upper(depth) + ": " + look.depth().means(), "</h2>");
+            }
+            page.element("<h3>", look.question(), "</h3>").raw("<dl>\n");
+            entry(page, "Look", look.look());
+            entry(page, "Good", look.good());
+            entry(page, "Bad", look.bad());
+            entry(page, "Caution", look.caution());
+            entry(page, "Record", String.join(", ", look.record()));
+            entry(page, "Speaks of", String.join("; ", look.tells().stream().map(e -> words.events().getOrDefault(e, e)).toList()));
+            entry(page, "Based on", LessonText.upper(look.basis()) + "; " + look.id());
+            page.raw("</dl>\n");
+        }
+        return page.end(made, "").toString();
     }
 
     private static void after(Inspection inspection, Page page) {

@@ -106,7 +106,8 @@ final class Measuring {
                 : property.values()).keySet());
         String gloss = property.gloss();
         if (values.isEmpty()) {
-            return (gloss.isEmpty() ? "written in words" : gloss) + (property.takes().isEmpty() ? "" : " (" + property.takes() + ")");
+            return gloss.isEmpty() ? "written as: " + (property.takes().isEmpty() ? "words" : property.takes())
+                    : gloss + (property.takes().isEmpty() ? "" : " (" + property.takes() + ")");
         }
         return (gloss.isEmpty() ? "" : gloss + "; ") + "one of: " + (values.size() > MANY
                 ? String.join(", ", values.subList(0, MANY)) + " and others" : String.join(", ", values));

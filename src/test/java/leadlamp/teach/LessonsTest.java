@@ -20,7 +20,7 @@ class LessonsTest {
 
     private static final class All {
         private static final List<Lesson> LESSONS = Handbook.lessons(EXAMPLES);
-        private static final Map<String, String> PAGES = Handbook.pages(LESSONS, WORDS, Map.of());
+        private static final Map<String, String> PAGES = Handbook.pages(LESSONS, Looks.compiled(WORDS), WORDS);
     }
 
     private static Lesson lesson(String check) {
@@ -66,7 +66,7 @@ class LessonsTest {
 
     @Test
     void the_handbook_is_the_same_whoever_writes_it() {
-        assertThat(Handbook.pages(All.LESSONS, WORDS, Map.of())).isEqualTo(All.PAGES);
+        assertThat(Handbook.pages(All.LESSONS, Looks.compiled(WORDS), WORDS)).isEqualTo(All.PAGES);
         assertThat(Lesson.of(All.LESSONS.get(0).check(), EXAMPLES)).isEqualTo(All.LESSONS.get(0));
     }
 
