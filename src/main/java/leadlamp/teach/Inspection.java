@@ -8,12 +8,15 @@ import java.util.Optional;
 import java.util.Set;
 import leadlamp.audit.Audit;
 import leadlamp.audit.Gap;
+import leadlamp.audit.Past;
 import leadlamp.facts.Fact;
 import leadlamp.facts.NotSeen;
 import leadlamp.facts.Seen;
 import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
+import leadlamp.past.Story;
+import leadlamp.past.Teller;
 import leadlamp.rank.Course;
 import leadlamp.rank.Ranked;
 import leadlamp.rank.Ranking;
@@ -41,13 +44,14 @@ import leadlamp.words.Vocabulary;
  * @param reckon  findings to reckon with, worst first
  * @param outside readings of the looks that are proven outside their limit
  * @param signs   signs that were seen and want explaining
+ * @param past    what probably happened before, each event with how well it stands
  * @param next    the looks that are worth most next, the best first
  * @param open    what cannot be told in all, a sentence
  * @param file    the record or sheet
  * @param bytes   SHA-256 of the record; empty where it is a sheet
  */
 public record Inspection(String name, String engine, boolean visited, List<Entry> entries, List<Cylinders.Table> tables,
-        List<ReportModel.Finding> reckon, List<String> outside, List<String> signs, List<Advice> next, String open, String file, String bytes) {
+        List<ReportModel.Finding> reckon, List<String> outside, List<String> signs, List<String> past, List<Advice> next, String open, String file, String bytes) {
     /** So many facts of a look are told. */
     private static final int TOLD = 12;
     private static final int BEST = 3;
@@ -112,6 +116,7 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
         private final ReportModel report;
         private final Vocabulary words;
         private final Forms forms;
+        private final Story story;
         private final List<Ranked> open = new ArrayList<>();
         /** Events that a look speaks of at which something bad was seen or read. */
         private final Set<String> raised = new LinkedHashSet<>();
@@ -122,6 +127,7 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
             this.audit = audit;
             this.report = report;
             this.words = words;
+            this.story = Teller.story(audit, Past.compiled());
             this.forms = new Forms(audit.build().sheet(), words);
             Ranking ranking = Ranking.of(audit, Course.of(audit.build(), words), words);
             open.addAll(ranking.open());
@@ -142,7 +148,7 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
                     || f.lead().risk().orElse(RiskLevel.LOW).compareTo(RiskLevel.SERIOUS) <= 0).toList();
             return new Inspection(build.name().isEmpty() ? build.sheet().name() : build.name(), build.sheet().name(),
                     !build.statements().isEmpty(), List.copyOf(entries), Cylinders.of(audit), reckon,
-                    List.copyOf(outside), List.copyOf(signs), next(entries), unknown(),
+                    List.copyOf(outside), List.copyOf(signs), past(), next(entries), unknown(),
                     build.file(), build.bytes());
         }
 
@@ -165,6 +171,32 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
                     }
                 }
             }
+        }
+
+        /** What the reasoning on the past makes of the same record; it is told in full by a command of its own. */
+        private List<String> past() {
+            List<String> past = new ArrayList<>();
+            List<Story.Chapter> all = new ArrayList<>(story.chapters());
+            all.addAll(story.faint());
+            for (Story.Chapter chapter : all) {
+                long open = chapter.open().size();
+                past.add(LessonText.upper(chapter.event().event()) + ": " + chapter.standing().word() + (open == 0 ? ""
+                        : "; nobody is recorded to have looked for " + open + (open == 1 ? " damage" : " kinds of damage")
+                        + " that follows"));
+            }
+            return List.copyOf(past);
+        }
+
+        private String stands(String event) {
+            String gloss = words.events().getOrDefault(event, event);
+            List<Story.Chapter> all = new ArrayList<>(story.chapters());
+            all.addAll(story.faint());
+            for (Story.Chapter chapter : all) {
+                if (chapter.event().word().equals(event)) {
+                    return gloss + " (" + chapter.standing().word() + ")";
+                }
+            }
+            return gloss;
         }
 
         private Entry entry(Look look, List<String> wanted) {
@@ -276,7 +308,7 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
             for (String event : look.tells()) {
                 past.add(words.events().getOrDefault(event, event));
                 if (raised.contains(event)) {
-                    here.add(words.events().getOrDefault(event, event));
+                    here.add(stands(event));
                 }
             }
             return new Hides(worst, chief == null ? "" : question(chief), high, all, alone, List.copyOf(past), List.copyOf(here));

@@ -75,6 +75,7 @@ public final class LookPage {
         }
         listed("Readings outside their limit", inspection.outside(), page);
         listed("Signs that want explaining", inspection.signs(), page);
+        listed("What probably happened before (in full: leadlamp past)", inspection.past(), page);
         for (Cylinders.Table table : inspection.tables()) {
             page.element("<h2>", table.title() + " across the cylinders", "</h2>");
             page.raw("<div class=\"wide\"><table>\n<thead><tr><th scope=\"col\">Cylinder</th><th scope=\"col\">Read</th>"

@@ -42,6 +42,7 @@ public final class LookText {
         }
         listed(out, "Readings outside their limit:", inspection.outside());
         listed(out, "Signs that want explaining:", inspection.signs());
+        listed(out, "What probably happened before (in full: leadlamp past):", inspection.past());
         for (Cylinders.Table table : inspection.tables()) {
             out.title(table.title() + " across the cylinders");
             for (List<String> row : table.rows()) {
