@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
@@ -214,36 +213,43 @@ final class Working {
      * many readings moves with it once, not once for each.
      */
     private TreeMap<String, Double> doubts(double result) {
-        Set<String> sources = new TreeSet<>();
-        List<Optional<Estimate>> ends = new ArrayList<>(figures.size());
-        double[] at = new double[figures.size()];
-        for (int i = 0; i < at.length; i++) {
-            Figure f = figures.get(i);
-            at[i] = f.now;
+        TreeMap<String, List<Push>> pushes = new TreeMap<>();
+        for (Figure f : figures) {
             Optional<Estimate> end = f.nearest();
-            ends.add(end);
-            end.ifPresent(e -> sources.addAll(e.doubt().keySet()));
+            if (end.isPresent()) {
+                for (Map.Entry<String, Double> part : end.get().doubt().entrySet()) {
+                    List<Push> same = pushes.get(part.getKey());
+                    if (same == null) {
+                        same = new ArrayList<>(figures.size());
+                        pushes.put(part.getKey(), same);
+                    }
+                    same.add(new Push(f, f.now, part.getValue()));
+                }
+            }
         }
         TreeMap<String, Double> doubts = new TreeMap<>();
-        for (String source : sources) {
-            double above = moved(source, ends, at, 1, result);
-            double below = moved(source, ends, at, -1, result);
+        for (Map.Entry<String, List<Push>> source : pushes.entrySet()) {
+            double above = moved(source.getValue(), 1);
+            double below = moved(source.getValue(), -1);
             double part = Double.isNaN(above) ? Double.isNaN(below) ? 0 : result - below
                     : Double.isNaN(below) ? above - result : (above - below) / 2;
             if (part != 0) {
-                doubts.put(source, part);
+                doubts.put(source.getKey(), part);
             }
-        }
-        for (int i = 0; i < at.length; i++) {
-            set(figures.get(i), at[i]);
+            for (Push push : source.getValue()) {
+                set(push.figure, push.at);
+            }
         }
         return doubts;
     }
 
-    private double moved(String source, List<Optional<Estimate>> ends, double[] at, int way, double result) {
-        for (int i = 0; i < at.length; i++) {
-            Double part = ends.get(i).isPresent() ? ends.get(i).get().doubt().get(source) : null;
-            set(figures.get(i), part == null ? at[i] : at[i] + way * part);
+    /** What one source of doubt can do to one figure. */
+    private record Push(Figure figure, double at, double part) {
+    }
+
+    private double moved(List<Push> pushes, int way) {
+        for (Push push : pushes) {
+            set(push.figure, push.at + way * push.part);
         }
         try {
             return result();

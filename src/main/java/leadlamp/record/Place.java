@@ -71,8 +71,9 @@ public final class Place {
 
     /** Whether what holds at the shorter place holds at the longer one too; a place covers itself. */
     public static boolean covers(String shorter, String longer) {
+        // Each word of the shorter place stands in the longer one too, so its text is no longer than that.
         return shorter.equals(longer) || shorter.equals(ENGINE)
-                || !longer.equals(ENGINE) && of(longer).holds(of(shorter));
+                || shorter.length() <= longer.length() && !longer.equals(ENGINE) && of(longer).holds(of(shorter));
     }
 
     /** Whether one of the two covers the other. */
@@ -80,9 +81,8 @@ public final class Place {
         if (one.equals(other) || one.equals(ENGINE) || other.equals(ENGINE)) {
             return true;
         }
-        Place here = of(one);
-        Place there = of(other);
-        return here.holds(there) || there.holds(here);
+        int longer = one.length() - other.length();
+        return longer >= 0 && of(one).holds(of(other)) || longer <= 0 && of(other).holds(of(one));
     }
 
     /**
