@@ -121,7 +121,7 @@ final class Groups {
         if (given.isEmpty()) {
             take(group, named().getOrDefault(OF_A_KIND + group, Set.of()), more, more);
         }
-        places.addAll(more);
+        places.addAll(given.isPresent() ? more : single(more));
         List<Spot> spots = new ArrayList<>(places.size());
         boolean parts = group.equals("each part of the sheet");
         for (String place : places) {
@@ -162,6 +162,21 @@ final class Groups {
             }
         }
         into.addAll(more);
+    }
+
+    /** What is said of all that a cylinder has names no one of them where its own are named: `3` beside `3 first`. */
+    private static Set<String> single(Set<String> places) {
+        Set<String> single = new LinkedHashSet<>();
+        for (String place : places) {
+            boolean longer = false;
+            for (String other : places) {
+                longer |= Character.isDigit(place.charAt(0)) && !other.equals(place) && Place.covers(place, other);
+            }
+            if (!longer) {
+                single.add(place);
+            }
+        }
+        return single;
     }
 
     private static boolean related(String place, Collection<String> places) {

@@ -503,9 +503,19 @@ final class Needs {
         return readings;
     }
 
+    /** Whether nothing is lacking for a word but a finer reading. */
+    private boolean coarse(String name, String place) {
+        for (Missing lacking : missing.getOrDefault(name, List.of())) {
+            if (lacking.coarse() && Place.related(lacking.at(), place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** By the readings that are lacking: the first of them for which the record gives a reason gives it. */
     private Lack behind(Need need, Set<String> readings, String place, int depth) {
-        Gap.Why why = null;
+        Gap.Why why = coarse(need.word(), place) ? Gap.Why.TOO_COARSE : null;
         boolean sheet = true;
         for (String reading : readings) {
             sheet &= reading.startsWith("sheet ");

@@ -27,6 +27,8 @@ import leadlamp.words.Quantity;
 final class Choose {
     /** The property that says what was picked. */
     static final String CLASS_WANTED = "class wanted";
+    /** The property that holds what was fitted against what was picked. */
+    private static final String AGAINST_WANTED = "class against wanted";
     /** The property that says what the sheet picks by, so that an engine of one size is not asked. */
     static final String CHOSEN_BY = "chosen by";
     private static final double TWICE = 2;
@@ -104,13 +106,13 @@ final class Choose {
             slot = single(quantity, place);
         }
         if (slot.isEmpty()) {
-            lacking.accept(new Missing(part.name() + " " + CLASS_WANTED, place, List.of(quantity.name())));
+            lacks(part, place, quantity.name(), false);
             return;
         }
         Value picked = slot.get().values().get(0);
         for (Value value : slot.get().values()) {
             if (value.low().isEmpty() || value.high().isEmpty()) {
-                lacking.accept(new Missing(part.name() + " " + CLASS_WANTED, place, List.of(quantity.name())));
+                lacks(part, place, quantity.name(), false);
                 return;
             }
             boolean better = take.equals("least") ? value.low().get().value() < picked.low().get().value()
@@ -122,7 +124,7 @@ final class Choose {
         Optional<String> first = band(lines, low, quantity.dimension());
         Optional<String> last = band(lines, high, quantity.dimension());
         if (first.isEmpty() || !first.equals(last)) {
-            lacking.accept(new Missing(part.name() + " " + CLASS_WANTED, place, List.of(quantity.name())));
+            lacks(part, place, quantity.name(), !first.equals(last));
             return;
         }
         String sum = (ofAll ? take + " " : "") + quantity.name() + " "
@@ -173,7 +175,7 @@ final class Choose {
             String of = mark.endsWith(" class mark") ? mark.substring(0, mark.length() - " class mark".length()) : mark;
             Optional<Statement> stated = site.word(of, place, "class mark").filter(s -> wholeNumber(s.says()));
             if (stated.isEmpty()) {
-                lacking.accept(new Missing(part.name() + " " + CLASS_WANTED, place, List.of(of + " class mark")));
+                lacks(part, place, of + " class mark", false);
                 return;
             }
             sum += Integer.parseInt(stated.get().says().strip());
@@ -187,7 +189,13 @@ final class Choose {
                 return;
             }
         }
-        lacking.accept(new Missing(part.name() + " " + CLASS_WANTED, place, List.of("sheet choose " + part.name())));
+        lacks(part, place, "sheet choose " + part.name(), false);
+    }
+
+    /** Without the class that is wanted nothing can be held against it. */
+    private void lacks(Part part, String place, String reading, boolean coarse) {
+        lacking.accept(new Missing(part.name() + " " + CLASS_WANTED, place, List.of(reading), coarse));
+        lacking.accept(new Missing(part.name() + " " + AGAINST_WANTED, place, List.of(reading), coarse));
     }
 
     private void say(Part part, String place, String choice, String told, String sum, List<Where> where) {
@@ -199,8 +207,10 @@ final class Choose {
             List<Where> both = new ArrayList<>(List.of(fitted.get().where()));
             where.stream().filter(w -> !both.contains(w)).forEach(both::add);
             asides.put(CLASS_WANTED, choice);
-            said.add(new Stated(part.name(), part.kind(), place, "class against wanted", against(part, fitted.get().says(), choice),
+            said.add(new Stated(part.name(), part.kind(), place, AGAINST_WANTED, against(part, fitted.get().says(), choice),
                     fitted.get().told().orElse(told), Map.copyOf(asides), List.copyOf(both)));
+        } else {
+            lacking.accept(new Missing(part.name() + " " + AGAINST_WANTED, place, List.of(part.name() + " class mark")));
         }
     }
 

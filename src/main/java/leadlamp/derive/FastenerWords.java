@@ -241,10 +241,10 @@ final class FastenerWords {
         }
         tells.say(JOINT, joint, "torque limits in question", "given", site.sheet(JOINT, joint, "torque limits least")
                 .or(() -> site.sheet(JOINT, joint, "torque limits most")));
-        Optional<Value> free = exact("bolt free length", joint);
-        boolean asNew = exact("bolt length as new", joint).isPresent();
-        if (asNew) {
-            tells.sayBy(JOINT, joint, "bolt lengths in question", "new lengths", exact("bolt length as new", joint));
+        Optional<Value> free = tells.reading(joint, "bolt free length");
+        Optional<Value> asNew = tells.reading(joint, "bolt length as new");
+        if (asNew.isPresent()) {
+            tells.sayBy(JOINT, joint, "bolt lengths in question", "new lengths", asNew);
         } else if (site.either(JOINT, joint, "lengths").isEmpty() && site.store.within("bolt free length", joint).size() > 2) {
             tells.sayBy(JOINT, joint, "bolt lengths in question", "mates", free);
         }
@@ -299,7 +299,7 @@ final class FastenerWords {
         }
     }
 
-    /** A reading of the joint's own kind: bolts and dowels of head and rods have readings, and questions, of their own. */
+    /** A reading of the joint's own kind: dowels of the head have readings, and questions, of their own. */
     private Optional<Value> exact(String quantity, String joint) {
         return tells.reading(joint, quantity).filter(v -> v.of().equals(quantity));
     }

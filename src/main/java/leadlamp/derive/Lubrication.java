@@ -30,7 +30,7 @@ final class Lubrication {
 
     static Derived entry(String name) {
         return switch (name) {
-            case "oil pump end float from sizes" -> value(name).from(reading("oil pump body depth"), reading("oil pump rotor thickness"),
+            case "oil pump rotor end float from sizes" -> value(name).from(reading("oil pump body depth"), reading("oil pump rotor thickness"),
                     reading("gasket thickness").optional(), reading("oil pump cover wear").optional())
                     .by(v -> Oil.pumpEndFloat(v.get("oil pump body depth"), v.get("gasket thickness", 0), v.get("oil pump cover wear", 0),
                             v.get("oil pump rotor thickness")))

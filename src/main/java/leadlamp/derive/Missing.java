@@ -8,9 +8,15 @@ import java.util.List;
  * @param quantity the value
  * @param at       where it is wanted; `engine` where no place has what it needs
  * @param readings what the record, the sheet or the tools lack: readings by name, sheet lines as {@code sheet standard bore}
+ * @param coarse   whether they are all there, and their doubt alone leaves it open
  */
-public record Missing(String quantity, String at, List<String> readings) {
+public record Missing(String quantity, String at, List<String> readings, boolean coarse) {
     public Missing {
         readings = List.copyOf(readings);
+    }
+
+    /** Something is lacking. */
+    public Missing(String quantity, String at, List<String> readings) {
+        this(quantity, at, readings, false);
     }
 }

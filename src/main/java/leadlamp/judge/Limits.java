@@ -301,7 +301,12 @@ final class Limits {
 
     /** The size of another quantity that a share is of: read or worked out at the place, else standing on the sheet. */
     private OptionalDouble size(String quantity, Value value) {
-        List<Value> all = said.values(quantity);
+        OptionalDouble size = sizeOf(said.values(quantity), value);
+        size = size.isPresent() ? size : sizeOf(said.ofKind(quantity), value);
+        return size.isPresent() ? size : onSheet(quantity, value);
+    }
+
+    private OptionalDouble sizeOf(List<Value> all, Value value) {
         Value holding = null;
         double sum = 0;
         int count = 0;
@@ -319,7 +324,7 @@ final class Limits {
         if (holding != null) {
             return OptionalDouble.of(middle(holding));
         }
-        return count > 0 ? OptionalDouble.of(sum / count) : onSheet(quantity, value);
+        return count > 0 ? OptionalDouble.of(sum / count) : OptionalDouble.empty();
     }
 
     private static double middle(Value value) {
@@ -375,7 +380,7 @@ final class Limits {
         if (at.isEmpty() || covers(at, value.at()) || parts(value).contains(at)) {
             return Holds.YES;
         }
-        return Marks.untold(value.at()) ? Holds.OPEN : Holds.NO;
+        return Marks.untold(value.at()) || Marks.untold(at) ? Holds.OPEN : Holds.NO;
     }
 
     /** The places that `one of ...` names; none where it is told which, or where the sheet does not say which there are. */

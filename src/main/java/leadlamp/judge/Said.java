@@ -25,6 +25,7 @@ final class Said {
     private final Vocabulary words;
     private final Map<String, List<Fact>> bySubject = new HashMap<>();
     private final Map<String, List<Value>> values = new HashMap<>();
+    private final Map<String, List<Value>> byKind = new HashMap<>();
     private final Map<String, Optional<Name>> names = new HashMap<>();
 
     Said(Collection<? extends Fact> facts, Collection<Value> values, Vocabulary words) {
@@ -39,6 +40,9 @@ final class Said {
         }
         for (Value value : values) {
             put(this.values, value.of(), value);
+            if (!value.kind().equals(value.of()) && words.quantity(value.kind()).isPresent()) {
+                put(byKind, value.kind(), value);
+            }
         }
     }
 
@@ -54,6 +58,11 @@ final class Said {
     /** The values of a quantity. */
     List<Value> values(String quantity) {
         return values.getOrDefault(quantity, List.of());
+    }
+
+    /** The values of the quantities of which this one is the kind: head bolts are bolts. */
+    List<Value> ofKind(String quantity) {
+        return byKind.getOrDefault(quantity, List.of());
     }
 
     /** What is said of a subject where the place is concerned: of `machining` its `crankshaft undersize`. */

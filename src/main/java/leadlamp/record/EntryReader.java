@@ -190,6 +190,9 @@ abstract class EntryReader {
             return Optional.empty();
         }
         Dimension dimension = dimension(takes);
+        if (dimension == Dimension.SPEED && lower.equals("idle")) {
+            return Optional.of(new Said(key, lower, Optional.empty(), Optional.empty(), item.where()));
+        }
         if (dimension != null) {
             Reading.Result result = Reading.read(text, dimension, Optional.empty());
             if (result instanceof Reading.Unread unread) {

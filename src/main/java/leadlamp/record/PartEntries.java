@@ -1,5 +1,6 @@
 package leadlamp.record;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,8 +49,23 @@ final class PartEntries extends EntryReader {
         }
         entry.get("limits").filter(Node.Fields.class::isInstance).ifPresent(node -> {
             for (Node.Field line : ((Node.Fields) node).fields()) {
-                gathered.limits.addAll(SheetReader.limitLines(line, "the limits that came with the " + part.name(), words, complaints));
+                List<LimitLine> came = SheetReader.limitLines(line, "the limits that came with the " + part.name(), words, complaints);
+                came.forEach(limit -> gathered.limits.addAll(atItsPart(limit, at)));
             }
         });
+    }
+
+    /** What came with a part holds where that part is, unless the line names a place of its own or limits what an engine has once. */
+    private List<LimitLine> atItsPart(LimitLine limit, List<String> at) {
+        boolean once = words.quantity(limit.quantity()).filter(q -> q.group().equals(Place.ENGINE)).isPresent();
+        if (once || !limit.at().isEmpty() || at.contains(Place.ENGINE)) {
+            return List.of(limit);
+        }
+        List<LimitLine> each = new ArrayList<>();
+        for (String place : at) {
+            each.add(new LimitLine(limit.quantity(), place, limit.standard(), limit.least(), limit.most(), limit.times(), limit.when(),
+                    limit.where(), limit.asides(), limit.reason(), limit.basis(), limit.line()));
+        }
+        return each;
     }
 }

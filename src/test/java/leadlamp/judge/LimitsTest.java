@@ -34,6 +34,50 @@ class LimitsTest {
     }
 
     @Test
+    void what_came_with_one_piston_says_nothing_of_its_mates() {
+        Shop shop = Shop.limits("piston clearance: { least: 0.03 mm, most: 0.06 mm }\n");
+        Shop.Judged judged = shop.record("""
+                parts: [{ piston: new, at: 2, limits: { piston clearance: { least: 0.08 mm, most: 0.10 mm } } }]
+                measurements: [{ piston clearance: [0.045, 0.045, 0.045], unit: mm, with: feeler gauge }]
+                """);
+        assertThat(judged.limit("piston clearance", "1")).isEqualTo("0.03 to 0.06 mm, sheet");
+        assertThat(judged.limit("piston clearance", "2")).isEqualTo("0.08 to 0.1 mm, supplier");
+        assertThat(judged.limit("piston clearance", "3")).isEqualTo("0.03 to 0.06 mm, sheet");
+    }
+
+    @Test
+    void what_came_with_each_disc_limits_the_stack_that_an_engine_has_once() {
+        Shop.Judged judged = Shop.silent().record("""
+                parts: [{ piston: new, at: [1, 2], limits: { piston mass spread: { most: 2 g } } }]
+                measurements: [{ piston mass spread: 1 g, with: scales }]
+                """);
+        assertThat(judged.limit("piston mass spread", "engine")).isEqualTo("most 2 g, supplier");
+    }
+
+    @Test
+    void a_share_of_the_length_of_a_bolt_is_one_of_a_head_bolt() {
+        Shop shop = Shop.sheet("joints: { head to block: { bolts: 8, torque: 60 N·m } }\n").trade("""
+                bolt length difference:
+                  - { most: 0.3 %, times: bolt free length, kind: reason to look, basis: "common practice, no source" }
+                """);
+        Shop.Judged judged = shop.measured("""
+                - { head bolt free length: 100.00 mm, at: head to block 1, with: micrometer }
+                - { head bolt free length: 100.00 mm, at: head to block 2, with: micrometer }
+                - { head bolt free length: 101.00 mm, at: head to block 3, with: micrometer }
+                """);
+        assertThat(judged.on("bolt length difference", "head to block")).isEqualTo("above");
+    }
+
+    @Test
+    void a_reading_at_idle_is_held_against_the_line_for_idle() {
+        Shop shop = Shop.limits("engine oil pressure: [{ speed: idle, least: 1 bar }, { speed: 3000 rpm, least: 3.5 bar }]\n");
+        assertThat(shop.measured("- { engine oil pressure: 2 bar, at: main gallery, speed: idle, with: pressure gauge }").limit("engine oil pressure",
+                "main gallery")).isEqualTo("least 1 bar, sheet");
+        assertThat(shop.measured("- { engine oil pressure: 2 bar, at: main gallery, speed: 3200 rpm, with: pressure gauge }").limit(
+                "engine oil pressure", "main gallery")).isEqualTo("least 3.5 bar, sheet");
+    }
+
+    @Test
     void what_came_with_a_new_part_says_nothing_of_the_one_that_was_found() {
         Shop.Judged judged = Shop.limits("piston ring end gap: { least: 0.25 mm, most: 0.40 mm }\n").record("""
                 parts: [{ piston ring: new, at: each, limits: { piston ring end gap: { least: 0.36 mm, most: 0.50 mm } } }]
