@@ -60,8 +60,13 @@ public record ScrewThread(String name, Family family, double diameter, double pi
 
     /** Tensile stress area, m². See {@link Threads#stressArea} for the metric rule. */
     public double stressArea() {
-        double mean = diameter - family.toStress * pitch;
+        double mean = stressDiameter();
         return Math.PI / 4 * mean * mean;
+    }
+
+    /** Diameter of the circle that has the stress area, m: nominal less 0.9382 pitches for ISO metric threads (ISO 898-1, from memory). */
+    public double stressDiameter() {
+        return diameter - family.toStress * pitch;
     }
 
     /** Half of the angle between the flanks, rad. */

@@ -67,11 +67,15 @@ final class BottomEnd {
                             + v.show(Sets.mean(v.all("cylinder bore unworn")), "cylinder bore unworn"));
             case "cylinder wear rate" -> value(name).from(reading("cylinder top wear"), distance("claimed distance"))
                     .by(v -> v.get("cylinder top wear") / v.get("build claimed distance") * 1e7)
-                    .sum("top wear {cylinder top wear} / {build claimed distance} x 10 000 km").figures(3);
+                    .sum("top wear {cylinder top wear} / {build claimed distance} x 10000 km").figures(3);
             case "cylinder wear ratio" -> value(name).from(boresAt("top"), boresAt("bottom"), boresAt("unworn"))
                     .by(v -> Bores.wearRatio(Sets.greatest(v.all("cylinder bore top")), Sets.mean(v.all("cylinder bore bottom")),
                             Sets.mean(v.all("cylinder bore unworn"))))
-                    .sum("wear at the top / wear at the bottom, both over the unworn bore").figures(2);
+                    .sum((v, r) -> {
+                        String unworn = v.show(Sets.mean(v.all("cylinder bore unworn")), "cylinder bore unworn");
+                        return "(top " + v.show(Sets.greatest(v.all("cylinder bore top")), "cylinder bore top") + " - unworn " + unworn + ") / (bottom "
+                                + v.show(Sets.mean(v.all("cylinder bore bottom")), "cylinder bore bottom") + " - unworn " + unworn + ")";
+                    }).figures(2);
             case "cylinder bore after clean-up" -> value(name).from(greatest("cylinder bore"), greatest("cylinder pit depth"))
                     .by(v -> Bores.afterCleanUp(v.get("cylinder bore"), v.get("cylinder pit depth")))
                     .sum("bore {cylinder bore} + 2 x pit {cylinder pit depth}");
@@ -125,14 +129,16 @@ final class BottomEnd {
                             v.get("sheet masses reciprocating"), v.get("sheet standard stroke") / 2, v.get("sheet standard rod length"),
                             v.get("use rev limit")), v.get("sheet standard rod length"), v.get("sheet standard rod section"),
                             v.get("modulus of connecting rod")), Math.max(0, v.get("piston clearance", 0)) / 2))
-                    .sum("{piston to head gap} - stretch of the rod at {use rev limit}[ - half of the piston clearance {piston clearance}]");
+                    .sum((v, r) -> v.show("piston to head gap") + " - stretch of the rod " + In.show(v.get("piston to head gap")
+                            - Math.max(0, v.get("piston clearance", 0)) / 2 - r, Units.usual(Dimension.LENGTH), 3)
+                            + Template.fill(" (at {use rev limit})[ - half of piston clearance {piston clearance}]", v));
             case "piston to head gap difference" -> value(name).from(reading("piston to head gap"), reading("squish wire thickness"))
                     .by(v -> v.get("piston to head gap") - v.get("squish wire thickness"))
                     .sum("worked out {piston to head gap} - wire {squish wire thickness}");
             // rings
             case "piston ring least gap" -> value(name).from(mean("cylinder bore"), RingSizes.gapFactor())
                     .by(v -> Rings.leastGap(v.get("gap factor of the duty"), v.get("cylinder bore")))
-                    .sum("{gap factor of the duty} x bore {cylinder bore}").figures(2);
+                    .sum((v, r) -> Figures.plain(v.get("gap factor of the duty"), 4) + " x bore " + v.show("cylinder bore")).figures(2);
             case "piston ring gap hot" -> value(name).from(reading("piston ring end gap"), mean("cylinder bore"),
                     Materials.steelExpansion("ring"), RingSizes.ringRise(), Materials.expansion("cylinder", "liner", "block"),
                     Materials.rise("rise of the wall", WorkingHeat.TOP_WALL_RISE))
@@ -158,7 +164,7 @@ final class BottomEnd {
                     .sum("groove {piston groove depth} - ring {piston ring radial thickness}");
             case "piston ring gap separation" -> value(name).from(all("piston ring gap angle", 2))
                     .by(v -> Rings.gapSeparation(RingSizes.fromTheTop(v.all("piston ring gap angle"), v.placesOf("piston ring gap angle"))))
-                    .sum((v, r) -> "least angle between the gaps at " + Shapes.list(v, "piston ring gap angle"));
+                    .sum((v, r) -> RingSizes.nearestGaps(v, r));
             // plain bearings
             case "main bearing clearance" -> clearanceEnds(name, "main bearing bore with shells", "main journal diameter", "journal");
             case "big-end bearing clearance" -> clearanceEnds(name, "big-end bearing bore with shells", "crankpin diameter", "crankpin");
@@ -172,7 +178,7 @@ final class BottomEnd {
             case "big-end bearing clearance over journal" -> overJournal(name, "big-end bearing clearance", "crankpin diameter");
             case "plain bearing clearance over journal" -> overJournal(name, "plain bearing clearance", "journal diameter");
             case "plain bearing strip spread" -> value(name).from(CrankSizes.strip()).by(v -> v.get("width of the strip"))
-                    .sum((v, r) -> "the strip tells from " + v.aside("width of the strip", "least") + " to " + v.aside("width of the strip", "most"));
+                    .sum((v, r) -> "widest " + v.aside("width of the strip", "most") + " - narrowest " + v.aside("width of the strip", "least"));
             case "shell size mismatch" -> value(name).from(CrankSizes.shellMark(), reading("journal undersize"))
                     .by(v -> v.get("shell size mark") - v.get("journal undersize"))
                     .sum("marked {shell size mark} - journal {journal undersize}");
@@ -182,8 +188,8 @@ final class BottomEnd {
             case "bearing housing ovality" -> ovality(name, "bearing housing bore");
             case "cap joint step" -> value(name).from(Shapes.bothSides("bearing housing bore"))
                     .by(v -> Bearings.capJointStep(Shapes.bySide(v, "bearing housing bore", true), Shapes.bySide(v, "bearing housing bore", false)))
-                    .sum((v, r) -> "half of the difference of " + v.show(Shapes.bySide(v, "bearing housing bore", true), "bearing housing bore")
-                            + " and " + v.show(Shapes.bySide(v, "bearing housing bore", false), "bearing housing bore")).finer();
+                    .sum((v, r) -> "half of (" + Shapes.apart(v, Shapes.bySide(v, "bearing housing bore", true), "",
+                            Shapes.bySide(v, "bearing housing bore", false), "", "bearing housing bore") + ")").finer();
             case "shell crush" -> value(name).from(reading("shell stand"), CrankSizes.housingOfShell(), CrankSizes.standardHousing())
                     .by(v -> Bearings.crushLeft(v.get("shell stand"), v.get("bearing housing bore"), v.get("sheet limits bearing housing bore")))
                     .sum("stand {shell stand} - pi/2 x (housing {bearing housing bore} - sheet {sheet limits bearing housing bore})").finer();
@@ -209,14 +215,13 @@ final class BottomEnd {
             case "fillet height over film" -> value(name).from(greatest("journal fillet radius"), CrankSizes.widthAtTheWebs(), reading("shell width"),
                     reading("shell chamfer"), least("plain bearing clearance"))
                     .by(v -> Bearings.filletHeight(v.get("journal fillet radius"), CrankSizes.edgeFromWeb(v)) - v.get("plain bearing clearance") / 2)
-                    .sum("height of the fillet {journal fillet radius} at half of ({width at the webs} - shell {shell width}) + chamfer "
-                            + "{shell chamfer} from the web - half of {plain bearing clearance}").finer();
+                    .sum((v, r) -> CrankSizes.filletInWords(v)).finer();
             // crankshaft
             case "crankshaft bow" -> value(name).from(reading("main journal runout")).by(v -> Bearings.bow(v.get("main journal runout")))
                     .sum("half of {main journal runout}").finer();
             case "crankshaft adjacent runout" -> value(name).from(neighbour("main journal runout"), neighbour("main journal runout angle"))
                     .by(v -> Shapes.worstNeighbour(v))
-                    .sum("runouts of neighbours by the clock places of their high spots");
+                    .sum((v, r) -> Shapes.neighbours(v));
             case "bow share of clearance" -> value(name).from(reading("crankshaft bow"), least("main bearing clearance"))
                     .by(v -> Bearings.shareOfClearance(v.get("crankshaft bow"), v.get("main bearing clearance")))
                     .sum("bow {crankshaft bow} / half of the clearance {main bearing clearance}").figures(0);
@@ -225,7 +230,7 @@ final class BottomEnd {
                     .by(v -> Bearings.endFloat(v.get("thrust journal width"), v.get("sheet standard thrust housing width"),
                             v.all("thrust washer thickness")[0], v.all("thrust washer thickness")[1]))
                     .sum((v, r) -> "journal " + v.show("thrust journal width") + " - housing " + v.show("sheet standard thrust housing width")
-                            + " - washers " + Shapes.list(v, "thrust washer thickness"));
+                            + Shapes.each(v, "thrust washer thickness", " - washer "));
             case "crankshaft end float share" -> value(name).from(reading("crankshaft end float"), limit("crankshaft end float", true),
                     limit("crankshaft end float", false))
                     .by(v -> Bearings.shareOfBand(v.get("crankshaft end float"), v.get("sheet limits crankshaft end float least"),
@@ -243,13 +248,13 @@ final class BottomEnd {
                             + v.show(Sets.least(v.all("liner protrusion")), "liner protrusion"));
             case "liner protrusion difference" -> value(name).from(ofBoth("liner protrusion"))
                     .by(v -> Shapes.betweenNeighbours(v, "liner protrusion"))
-                    .sum((v, r) -> "difference of the nearest points of " + v.place());
+                    .sum((v, r) -> Shapes.nearestPoints(v, "liner protrusion"));
             case "liner pit share" -> value(name).from(greatest("liner pit depth"), least("liner wall"))
                     .by(v -> Bores.pitShare(v.get("liner pit depth"), v.get("liner wall")))
                     .sum("pit {liner pit depth} / wall {liner wall}").figures(0);
             case "allowed unbalance" -> value(name).from(grade(), reading("rotating assembly mass"), use("rev limit"))
                     .by(v -> Flywheel.allowedUnbalance(v.get("sheet balance grade"), v.get("rotating assembly mass"), v.get("use rev limit")))
-                    .sum("grade {sheet balance grade} x {rotating assembly mass} / speed {use rev limit} as an angle a second").figures(0);
+                    .sum("grade {sheet balance grade} x {rotating assembly mass} / (2 x pi x {use rev limit} / 60)").figures(0);
             case "crankshaft centre rise" -> value(name).from(CrankSizes.rise()).by(v -> v.get("rise of the crankshaft"))
                     .sum((v, r) -> v.aside("rise of the crankshaft", "sum")).finer();
             case "bob weight change" -> value(name).from(mean("piston mass"), sheet("masses", "piston"), sheet("balance", "bob weight"),
@@ -272,8 +277,9 @@ final class BottomEnd {
                     .by(v -> CrankTrain.capLoad(v.get("piston mass") + v.get("gudgeon pin mass") + v.get("connecting rod small end mass"),
                             v.get("connecting rod big end mass"), v.get("sheet standard stroke") / 2, v.get("sheet standard rod length"),
                             v.get("use rev limit")))
-                    .sum("(piston {piston mass} + pin {gudgeon pin mass} + small end {connecting rod small end mass}) x r w2 (1 + r/l) + big end "
-                            + "{connecting rod big end mass} x r w2, r half of {sheet standard stroke}, l {sheet standard rod length}, at {use rev limit}")
+                    .sum("((piston {piston mass} + pin {gudgeon pin mass} + small end {connecting rod small end mass}) x (1 + half of {sheet standard stroke} "
+                            + "/ {sheet standard rod length}) + big end {connecting rod big end mass}) x half of {sheet standard stroke} x "
+                            + "(2 x pi x {use rev limit} / 60) squared")
                     .figures(0);
             case "rod clamp over cap load" -> value(name).from(CrankSizes.clampOfRod(), reading("rod cap load at rev limit"))
                     .by(v -> Sets.ratio(v.get("clamp of the rod's bolts"), v.get("rod cap load at rev limit")))
@@ -302,19 +308,19 @@ final class BottomEnd {
                     sheet("standard", "rod length"), use("rev limit"))
                     .by(v -> CrankTrain.secondOrderForce(v.get("sheet masses reciprocating"), v.get("sheet standard stroke") / 2,
                             v.get("sheet standard rod length"), v.get("use rev limit")))
-                    .sum("4 x {sheet masses reciprocating} x r w2 x r/l, r half of {sheet standard stroke}, l {sheet standard rod length}, at "
-                            + "{use rev limit}").figures(0);
+                    .sum("4 x {sheet masses reciprocating} x (half of {sheet standard stroke}) squared / {sheet standard rod length} x "
+                            + "(2 x pi x {use rev limit} / 60) squared").figures(0);
             case "crankshaft plug pressure" -> value(name).from(reading("crankshaft plug radius"), use("rev limit"),
                     Take.highest("engine oil pressure"), Oils.density())
                     .by(v -> Bearings.plugPressure(v.get("engine oil pressure"), v.get("density of oil"), v.get("use rev limit"),
                             v.get("crankshaft plug radius"), 0))
-                    .sum("{engine oil pressure} + {density of oil} x (w x {crankshaft plug radius}) squared / 2, at {use rev limit}").figures(1);
+                    .sum("{engine oil pressure} + {density of oil} x (2 x pi x {use rev limit} / 60 x {crankshaft plug radius}) squared / 2").figures(1);
             case "crankshaft plug force" -> value(name).from(reading("crankshaft plug pressure"), reading("crankshaft plug diameter"),
                     reading("crankshaft plug mass"), reading("crankshaft plug radius"), use("rev limit"))
                     .by(v -> Bearings.plugForce(v.get("crankshaft plug pressure"), v.get("crankshaft plug diameter"),
                             v.get("crankshaft plug mass"), v.get("crankshaft plug radius"), v.get("use rev limit")))
                     .sum("{crankshaft plug pressure} x pi/4 x {crankshaft plug diameter} squared + {crankshaft plug mass} x "
-                            + "{crankshaft plug radius} x w2").figures(0);
+                            + "{crankshaft plug radius} x (2 x pi x {use rev limit} / 60) squared").figures(0);
             default -> null;
         };
     }
@@ -337,7 +343,7 @@ final class BottomEnd {
     private static Derived bySizes(String name, String housing, String wall, String journal) {
         return value(name).from(mean(housing), walls(wall), mean(journal))
                 .by(v -> Fits.bearingClearance(v.get(housing), v.all(wall)[0], v.all(wall)[1], v.get(journal)))
-                .sum((v, r) -> "housing " + v.show(housing) + " - walls " + Shapes.list(v, wall) + " - journal " + v.show(journal))
+                .sum((v, r) -> "housing " + v.show(housing) + Shapes.each(v, wall, " - wall ") + " - journal " + v.show(journal))
                 .inUnitOf(journal);
     }
 

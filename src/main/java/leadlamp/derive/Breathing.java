@@ -32,7 +32,8 @@ final class Breathing {
                     Cooling.airPressure(), Round.figure("discharge of the hole", Rounds.DRILLED_HOLE), idleAir())
                     .by(v -> Air.throughHole(v.get("discharge of the hole"), v.get("intake manifold leak opening"), v.get("air pressure"),
                             v.get("intake manifold pressure"), WorkingHeat.WORKSHOP) / v.get("air at idle"))
-                    .sum("air through {intake manifold leak opening} into {intake manifold pressure} / air at idle {air at idle}").figures(1);
+                    .sum((v, r) -> v.show(r * v.get("air at idle"), "air at idle") + Template.fill(" (through {intake manifold leak opening} into "
+                            + "{intake manifold pressure}) / air at idle {air at idle}", v)).figures(1);
             case "boost leak opening" -> value(name).from(reading("boost path pressure fall"), reading("boost path volume"),
                     reading("boost path test pressure"), BottomEnd.aside("boost path pressure fall", "for"), Cooling.airPressure(),
                     Round.figure("discharge of the hole", Rounds.DRILLED_HOLE))
@@ -63,7 +64,8 @@ final class Breathing {
             case "blow-by expected" -> value(name).from(reading("air for power"), Round.figure("share that blows by", Rounds.BLOW_BY,
                     Units.usual(Dimension.SHARE), 1))
                     .by(v -> Air.blowBy(v.get("share that blows by"), v.get("air for power"), Air.density(Air.pressureAtHeight(0), WorkingHeat.WORKSHOP)))
-                    .sum("{share that blows by} x {air for power}, as air of the workshop").figures(0);
+                    .sum((v, r) -> v.show("share that blows by") + " x " + v.show("air for power") + " / air "
+                            + In.show(Air.density(Air.pressureAtHeight(0), WorkingHeat.WORKSHOP), Oils.DENSITY, 3)).figures(0);
             case "intercooler oil share" -> value(name).from(reading("intercooler oil volume"), sheet("standard", "swept volume"))
                     .by(v -> Sets.ratio(v.get("intercooler oil volume"), v.get("sheet standard swept volume")))
                     .sum("{intercooler oil volume} / {sheet standard swept volume}").figures(1);
@@ -80,7 +82,8 @@ final class Breathing {
                     reading("intake duct depression").optional(), Round.figure("efficiency of the compressor", Rounds.COMPRESSOR))
                     .by(v -> Air.outlet(v.get("intake duct air temperature"), Air.pressureRatio(v.get("air pressure"), v.get("use boost"),
                             v.get("intake duct depression", 0)), v.get("efficiency of the compressor"), Rounds.AIR_GAMMA.usual()))
-                    .sum("{intake duct air temperature}, pressed from {air pressure} by {use boost} at efficiency {efficiency of the compressor}")
+                    .sum((v, r) -> In.show(v.get("intake duct air temperature"), Materials.KELVIN, 1) + Template.fill(" x (1 + ((({air pressure} + {use boost}) / "
+                            + "({air pressure}[ - {intake duct depression}])) to the power 0.286 - 1) / {efficiency of the compressor}) - 273.15 K", v))
                     .figures(0);
             case "charge heat" -> value(name).from(reading("compressor outlet heat expected"), reading("intercooler effectiveness"),
                     reading("intake duct air temperature"))
@@ -96,7 +99,9 @@ final class Breathing {
                     Cooling.airPressure(), Round.figure("filling", Rounds.FILLING), reading("charge heat").optional())
                     .by(v -> Air.swallowed(Air.density(v.get("air pressure") + v.get("use boost", 0), v.get("charge heat", WorkingHeat.WORKSHOP)),
                             v.get("sheet standard swept volume"), v.get("use rev limit"), v.get("filling")))
-                    .sum("air of {air pressure}[ + {use boost}][ at {charge heat}] x {sheet standard swept volume} x {use rev limit} / 2 x {filling}")
+                    .sum((v, r) -> "air " + In.show(Air.density(v.get("air pressure") + v.get("use boost", 0), v.get("charge heat", WorkingHeat.WORKSHOP)),
+                            Oils.DENSITY, 3) + Template.fill(" (of {air pressure}[ + {use boost}][ at {charge heat}]) x {sheet standard swept volume} x "
+                                    + "{use rev limit} / 60 / 2 x {filling}", v))
                     .figures(0);
             case "push-off force" -> value(name).from(use("boost"), reading("boost hose bore"))
                     .by(v -> Fuel.pushOff(v.get("use boost"), v.get("boost hose bore")))

@@ -38,6 +38,25 @@ final class CamDrive {
     private CamDrive() {
     }
 
+    /** What was used over what is allowed, of the share that is greatest. */
+    private static String lifeInWords(In v, double share) {
+        String name = "shares of life used";
+        double[] shares = v.all(name);
+        int which = 0;
+        for (int i = 0; i < shares.length; i++) {
+            which = shares[i] == share ? i : which;
+        }
+        boolean least = v.lowEnd(name, which);
+        return v.aside(name, which, least ? "least used" : "most used") + " / " + v.aside(name, which, "life");
+    }
+
+    /** How far from full lift the valve stands at top dead centre, turned so or the other way. */
+    private static String nearTop(In v) {
+        double on = Math.abs(Math.IEEEremainder(v.get("turned crank degrees") - v.get("sheet lobe centre"), 4 * Math.PI));
+        double back = Math.abs(Math.IEEEremainder(-v.get("turned crank degrees") - v.get("sheet lobe centre"), 4 * Math.PI));
+        return v.show(Math.min(on, back), "sheet lobe centre");
+    }
+
     static Derived entry(String name) {
         return switch (name) {
             // what places the gear
@@ -84,7 +103,7 @@ final class CamDrive {
                     .sum("half of ({crankshaft stop reading before} + {crankshaft stop reading after})").figures(1);
             case "timing mark error" -> value(name).from(reading("timing mark reading"), reading("true top dead centre"))
                     .by(v -> Math.abs(CamTiming.markError(v.get("timing mark reading"), v.get("true top dead centre"))))
-                    .sum("mark {timing mark reading} - true {true top dead centre}").figures(1);
+                    .sum((v, r) -> Shapes.apart(v, v.get("timing mark reading"), "mark ", v.get("true top dead centre"), "true ", "true top dead centre")).figures(1);
             case "turned crank degrees" -> value(name).from(said("cam gear", "witness mark turned"))
                     .by(v -> CamTiming.crankOfCam(v.get("cam gear witness mark turned"))).sum("2 x {cam gear witness mark turned}").figures(0);
             case "valve lift at top dead centre" -> value(name).from(reading("turned crank degrees"), ValveGear.lift(), lobeCentre(), ValveGear.duration())
@@ -92,7 +111,8 @@ final class CamDrive {
                         var lift = Lift.harmonic(v.get("valve lift"), v.get("sheet lobe centre"), v.get("sheet timing cam duration"));
                         return Math.max(lift.applyAsDouble(v.get("turned crank degrees")), lift.applyAsDouble(-v.get("turned crank degrees")));
                     })
-                    .sum("lift {valve lift} as a cosine round {sheet lobe centre}, {turned crank degrees} off").figures(1);
+                    .sum((v, r) -> r == 0 ? "0 mm (shut: " + v.show("turned crank degrees") + " off)" : "half of " + v.show("valve lift") + " x (1 + cos ("
+                            + "360 deg x " + nearTop(v) + " / " + v.show("sheet timing cam duration") + "))").figures(1);
             case "cam timing error" -> value(name).from(reading("camshaft lobe centre"), lobeCentre())
                     .by(v -> exhaust(v.place()) ? v.get("sheet lobe centre") - v.get("camshaft lobe centre")
                             : v.get("camshaft lobe centre") - v.get("sheet lobe centre"))
@@ -114,7 +134,7 @@ final class CamDrive {
                     .sum("age {part age} + {belt due again in} until the belt is due again").figures(1).in(PartsAged.YEARS);
             case "life used" -> value(name).from(PartsAged.used()).at(PartsAged::dated).standing(Ages::piece)
                     .by(v -> Sets.greatest(v.all("shares of life used")))
-                    .sum((v, r) -> v.aside("shares of life used", "used") + " of " + v.aside("shares of life used", "life")).figures(0);
+                    .sum((v, r) -> lifeInWords(v, r)).figures(0);
             case "belt tension from note" -> value(name).from(sheetLine("belt mass"), reading("timing belt span length"),
                     reading("timing belt span frequency"), stiffRun())
                     .by(v -> v.get("stiffness of the run") * Drives.tensionFromNote(v.get("sheet belt mass"), v.get("timing belt span length"),
@@ -125,18 +145,24 @@ final class CamDrive {
                     .sum("{old timing belt width} / {sheet drive width} - 1").figures(1);
             case "belt mark return" -> value(name).from(DriveLines.teeth("timing belt"), DriveLines.teeth("crank gear"))
                     .by(v -> Drives.markReturn((int) Math.round(v.get("teeth of timing belt")), (int) Math.round(v.get("teeth of crank gear"))))
-                    .sum("least turns after which {teeth of timing belt} and {teeth of crank gear} teeth stand as before").figures(0);
+                    .sum((v, r) -> Math.round(r * v.get("teeth of crank gear")) + Template.fill(" (the least that {teeth of timing belt} and {teeth of crank gear} both "
+                            + "go into) / {teeth of crank gear}", v)).figures(0);
             case "tensioner slack to take up" -> value(name).from(reading("cam drop"))
                     .by(v -> Drives.slack(v.get("cam drop"), RUNS)).sum("{cam drop} x 2 runs");
             case "tensioner travel left" -> value(name).from(extension(), extensionLimit("least").optional(), extensionLimit("most"))
                     .by(v -> Math.min(Drives.travelLeft(v.get("sheet tensioner extension most"), v.get("tensioner extension"), 0),
                             v.has("sheet tensioner extension least")
                                     ? v.get("tensioner extension") - v.get("sheet tensioner extension least") : Double.POSITIVE_INFINITY))
-                    .sum("{tensioner extension}, window [from {sheet tensioner extension least} ]to {sheet tensioner extension most}: nearer end");
+                    .sum((v, r) -> !v.has("sheet tensioner extension least") || v.get("sheet tensioner extension most") - v.get("tensioner extension")
+                            <= v.get("tensioner extension") - v.get("sheet tensioner extension least") ? "most "
+                            + v.show("sheet tensioner extension most") + " - " + v.show("tensioner extension") : v.show("tensioner extension")
+                            + " - least " + v.show("sheet tensioner extension least"));
             case "tensioner travel share" -> value(name).from(extension(), ofTensioner("travel"))
                     .by(v -> Math.min(v.get("tensioner extension"), Drives.travelLeft(v.get("sheet tensioner travel"), v.get("tensioner extension"),
                             0)) / v.get("sheet tensioner travel"))
-                    .sum("{tensioner extension} of {sheet tensioner travel}: what is left at the nearer end, over the whole").figures(0);
+                    .sum((v, r) -> (v.get("tensioner extension") <= v.get("sheet tensioner travel") / 2 ? v.show("tensioner extension")
+                            : "(" + v.show("sheet tensioner travel") + " - " + v.show("tensioner extension") + ")")
+                            + " to the nearer end / travel " + v.show("sheet tensioner travel")).figures(0);
             case "timing belt width difference" -> value(name).from(reading("timing belt width"), DriveLines.ofDrive("width"))
                     .by(v -> v.get("timing belt width") - v.get("sheet drive width"))
                     .sum("{timing belt width} - sheet {sheet drive width}");

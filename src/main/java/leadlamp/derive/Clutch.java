@@ -42,19 +42,20 @@ final class Clutch {
                             + "{sheet friction disc least})").figures(0);
             case "clutch stack height" -> value(name).from(allOf("friction disc thickness"), allOf("floating plate thickness").optional())
                     .by(v -> sum(v.all("friction disc thickness")) + sum(v.all("floating plate thickness")))
-                    .sum((v, r) -> "discs " + Shapes.list(v, "friction disc thickness") + (v.has("floating plate thickness") ? ", plates "
-                            + Shapes.list(v, "floating plate thickness") : "") + ", added");
+                    .sum((v, r) -> (Shapes.each(v, "friction disc thickness", " + disc ") + Shapes.each(v, "floating plate thickness", " + plate ")).substring(3));
             case "clutch wear rate" -> value(name).from(disc(false), reading("old friction disc thickness"), hours())
                     .by(v -> Clutches.wearRate(v.get("sheet friction disc standard"), v.get("old friction disc thickness"), v.get("use running time")) * 3600)
-                    .sum("(new {sheet friction disc standard} - {old friction disc thickness}) / {use running time}").figures(4);
+                    .sum("(new {sheet friction disc standard} - {old friction disc thickness}) / {use running time} x 1 h").figures(4);
             case "clutch capacity" -> value(name).from(reading("clutch cover clamp load"), faces(), radius("friction disc outer diameter"),
                     radius("friction disc inner diameter"), Round.figure("friction of the facing", Rounds.CLUTCH_FACING_LOW))
                     .by(v -> Clutches.capacity(v.get("friction of the facing"), v.get("clutch cover clamp load"), Math.min(
                             Clutches.wearRadius(v.get("friction disc outer diameter") / 2, v.get("friction disc inner diameter") / 2),
                             Clutches.pressureRadius(v.get("friction disc outer diameter") / 2, v.get("friction disc inner diameter") / 2)),
                             (int) Math.round(v.get("faces that rub"))))
-                    .sum("{friction of the facing} x {clutch cover clamp load} x {faces that rub} faces x mean radius of {friction disc outer diameter} "
-                            + "and {friction disc inner diameter}").figures(0);
+                    .sum((v, r) -> Template.fill("{friction of the facing} x {clutch cover clamp load} x {faces that rub} faces x radius ", v)
+                            + v.show(r / v.get("friction of the facing") / v.get("clutch cover clamp load") / Math.round(v.get("faces that rub")),
+                                    "friction disc outer diameter") + Template.fill(" (between {friction disc inner diameter} and "
+                                            + "{friction disc outer diameter} across)", v)).figures(0);
             case "clutch margin" -> value(name).from(reading("clutch capacity"), use("target torque"))
                     .by(v -> Sets.ratio(v.get("clutch capacity"), v.get("use target torque"))).sum("{clutch capacity} / {use target torque}").figures(2);
             case "flywheel step change" -> value(name).from(removed("flywheel"), reading("flywheel step height"))
@@ -75,7 +76,9 @@ final class Clutch {
                     sheetLine("flywheel bore diameter").optional())
                     .by(v -> Flywheel.boreStress(v.get("density of flywheel"), v.get("over-rev speed"), v.get("flywheel outer diameter") / 2,
                             v.get("sheet flywheel bore diameter", v.get("flywheel outer diameter") * 0.1) / 2, POISSON_OF_IRON))
-                    .sum("{density of flywheel} x w2 / 4 x ((3 + nu) x r2 outer + (1 - nu) x r2 bore), {flywheel outer diameter} at {over-rev speed}")
+                    .sum((v, r) -> Template.fill("{density of flywheel} x (2 x pi x {over-rev speed} / 60) squared / 4 x ((3 + ", v) + POISSON_OF_IRON
+                            + Template.fill(") x (half of {flywheel outer diameter}) squared + (1 - ", v) + POISSON_OF_IRON + ") x (half of bore "
+                            + v.show(v.get("sheet flywheel bore diameter", v.get("flywheel outer diameter") * 0.1), "flywheel outer diameter") + ") squared)")
                     .figures(1);
             case "disc speed pedal down" -> value(name).from(use("rev limit"), worstShift())
                     .by(v -> Clutches.discSpeedPedalDown(v.get("use rev limit"), v.get("ratio of a missed gear"), 1))

@@ -29,6 +29,7 @@ import leadlamp.record.Statement;
 /** Derived values of coolant, thermostat, fan, radiator and pump. */
 final class Cooling {
     private static final Unit RESISTIVITY = new Unit("ohm mm2/m", Dimension.NUMBER, 1e-6, 0);
+    private static final Unit CELSIUS = Units.usual(Dimension.TEMPERATURE);
     private static final Unit BAR = Units.named("bar", Dimension.PRESSURE).orElseThrow();
 
     private Cooling() {
@@ -80,8 +81,10 @@ final class Cooling {
                             / (v.get("sheet standard crank pulley diameter", v.get("crank pulley diameter"))
                                     / v.get("sheet standard water pump pulley diameter", v.get("water pump pulley diameter"))
                                     * v.get("sheet output rev limit")))
-                    .sum("{crank pulley diameter} / {water pump pulley diameter} x {use rev limit} over the same of the sheet, {sheet output rev "
-                            + "limit}").figures(2);
+                    .sum((v, r) -> Template.fill("({crank pulley diameter} / {water pump pulley diameter} x {use rev limit}) / (", v)
+                            + v.show(v.has("sheet standard crank pulley diameter") ? "sheet standard crank pulley diameter" : "crank pulley diameter") + " / "
+                            + v.show(v.has("sheet standard water pump pulley diameter") ? "sheet standard water pump pulley diameter"
+                                    : "water pump pulley diameter") + " x sheet " + v.show("sheet output rev limit") + ")").figures(2);
             case "radiator heat ratio" -> value(name).from(use("target power"), sheet("output", "power"), reading("radiator core area"),
                     sheetLine("radiator core area"))
                     .by(v -> Water.coreHeatRatio(v.get("use target power"), v.get("radiator core area"), v.get("sheet output power"),
@@ -108,12 +111,15 @@ final class Cooling {
                     airBeforeAndAfter())
                     .by(v -> Water.fallLessCooling(v.get("water jacket pressure fall"), v.get("water jacket test pressure") + Air.pressureAtHeight(0),
                             v.all("workshop air temperature")[0], v.all("workshop air temperature")[1]))
-                    .sum("fall {water jacket pressure fall} less what cooling from the first to the last air temperature explains").figures(3);
+                    .sum((v, r) -> Template.fill("fall {water jacket pressure fall} - ({water jacket test pressure} + ", v) + In.show(Air.pressureAtHeight(0), BAR, 2)
+                            + ") x (" + In.show(v.all("workshop air temperature")[0], Materials.KELVIN, 1) + " - "
+                            + In.show(v.all("workshop air temperature")[1], Materials.KELVIN, 1) + ") / "
+                            + In.show(v.all("workshop air temperature")[0], Materials.KELVIN, 1)).figures(3);
             case "coolant pressure excess" -> value(name).from(reading("coolant pressure"), reading("coolant temperature"))
                     .by(v -> v.get("coolant pressure") - Math.max(0, Coolant.waterPressure(v.get("coolant temperature"))
                             - Coolant.waterPressure(WorkingHeat.WORKSHOP)))
-                    .sum((v, r) -> v.show("coolant pressure") + " - what water gives at " + v.show("coolant temperature") + ", "
-                            + In.show(Coolant.waterPressure(v.get("coolant temperature")), BAR, 2)).figures(2);
+                    .sum((v, r) -> v.show("coolant pressure") + " - " + In.show(v.get("coolant pressure") - r, BAR, 2) + " that water gives (from "
+                            + In.show(WorkingHeat.WORKSHOP, CELSIUS, 0) + " to " + v.show("coolant temperature") + ")").figures(2);
             case "bolt reach in pump" -> value(name).from(reading("bolt free length"), greatest("water pump flange thickness"), Joints.washers())
                     .at(site -> Joints.boltByBolt(site, "each joint with several lengths", "bolt free length"))
                     .by(v -> Engagement.reach(v.get("bolt free length"), v.get("water pump flange thickness"), v.get("washer thickness")))

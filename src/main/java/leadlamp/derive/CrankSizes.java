@@ -255,6 +255,19 @@ final class CrankSizes {
         return Math.max(0, (v.get("width at the webs") - v.get("shell width")) / 2 + v.get("shell chamfer"));
     }
 
+    /** The fillet's height at the edge of the shell, first where that edge is. */
+    static String filletInWords(In v) {
+        double edge = edgeFromWeb(v);
+        String at = Figures.text(edge, MM, 3);
+        String fillet = v.show("journal fillet radius");
+        double open = (v.get("width at the webs") - v.get("shell width")) / 2 + v.get("shell chamfer");
+        String where = open < 0 ? "" : Template.fill("edge from the web half of ({width at the webs} - shell {shell width}) + chamfer {shell chamfer} = ", v)
+                + at + "; ";
+        String height = edge >= v.get("journal fillet radius") ? "no fillet there, 0 mm"
+                : "fillet " + fillet + " - root of (" + fillet + " squared - (" + fillet + " - " + at + ") squared)";
+        return where + height + " - half of " + v.show("plain bearing clearance");
+    }
+
     /** Depth of the hard skin: the sheet's, else what the way of hardening gives. A skin that goes right through has none. */
     static Take caseDepth() {
         String name = "sheet case depth";
@@ -337,7 +350,7 @@ final class CrankSizes {
                     Value weakest = weakest(stress.get().values());
                     double square = area.get().values().get(0).low().orElseThrow().value();
                     return Optional.of(Slot.of(name, force(weakest, count * square, place, Math.round(count) + " bolts x "
-                            + Figures.text(weakest.low().orElseThrow().value(), weakest.unit(), 0) + " x stress area")));
+                            + Figures.text(weakest.low().orElseThrow().value(), weakest.unit(), 0) + " x " + Figures.text(square, Joints.MM2, 1))));
                 }
                 return Fasteners.rodJoint(site, place).flatMap(joint -> site.store.at("clamp force", joint)).filter(v -> v.low().isPresent())
                         .map(clamp -> Slot.of(name, force(clamp, count, place, Math.round(count) + " bolts x "

@@ -35,6 +35,17 @@ final class Days {
         return Math.max(0, to - from);
     }
 
+    /** Two moments as they are tried just now, the later first; nothing lies between them where they may be one. */
+    static String apart(In v, String from, String to) {
+        return v.get(to) > v.get(from) ? moment(v.get(to)) + " less " + moment(v.get(from)) : "0 days (both may be of one moment)";
+    }
+
+    private static String moment(double si) {
+        LocalDate day = LocalDate.ofEpochDay((long) Math.floor(si / DAY));
+        long minutes = Math.round((si - day.toEpochDay() * DAY) / 60);
+        return day + " " + minutes / 60 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60;
+    }
+
     /** When a step was done at a place, as its entry says. */
     static Optional<Value> done(Site site, String name, String step, String place) {
         Value found = null;

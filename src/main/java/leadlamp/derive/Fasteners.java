@@ -42,7 +42,7 @@ final class Fasteners {
                     .by(v -> Sets.ratio(v.get("clamp force"), v.get("clamp force at stated threads")))
                     .sum("{clamp force} / {clamp force at stated threads}").figures(2);
             case "stress area" -> value(name).from(Joints.area()).at(site -> Joints.joints(site, "each joint"))
-                    .by(v -> v.get("thread stress area")).sum((v, r) -> "stress area of " + v.aside("thread stress area", "thread")).figures(1);
+                    .by(v -> v.get("thread stress area")).sum((v, r) -> Joints.areaInWords(v)).figures(1);
             case "proof load" -> value(name).from(reading("stress area"), Joints.proof()).at(site -> Joints.joints(site, "each joint"))
                     .by(v -> Preload.load(v.get("stress area"), v.get("proof stress of the class")))
                     .sum("{stress area} x {proof stress of the class}").figures(0);
@@ -70,8 +70,9 @@ final class Fasteners {
                     .by(v -> Engagement.engaged(Engagement.reach(v.get("bolt free length"), v.get("joint face clamped height"),
                             v.get("washer thickness")), v.get("threaded hole counterbore depth"),
                             v.get("threaded hole depth", v.get("bolt free length"))))
-                    .sum("bolt {bolt free length} - clamped {joint face clamped height} - washer {washer thickness} - counterbore "
-                            + "{threaded hole counterbore depth}[, thread {threaded hole depth} deep]");
+                    .sum((v, r) -> v.has("threaded hole depth") && v.get("threaded hole depth") <= r * (1 + 1e-9) ? "all of the thread " + v.show("threaded hole depth")
+                            : Template.fill("bolt {bolt free length} - clamped {joint face clamped height} - washer {washer thickness} - counterbore "
+                                    + "{threaded hole counterbore depth}[ (thread {threaded hole depth} deep)]", v));
             case "engagement in diameters" -> value(name).from(reading("engaged length"), Joints.diameter())
                     .at(site -> Joints.boltByBolt(site, "each joint", "engaged length"))
                     .by(v -> Engagement.inDiameters(Math.max(0, v.get("engaged length")), v.get("joint thread diameter")))
@@ -113,8 +114,8 @@ final class Fasteners {
             case "bolt length difference" -> value(name).from(reading("bolt free length"), ofTheJoint())
                     .at(site -> Joints.boltByBolt(site, "each joint", "bolt free length"))
                     .by(v -> Math.abs(Sets.offTheRest(v.get("bolt free length"), Shapes.others(v, "bolt free length", "bolts of the joint"))))
-                    .sum((v, r) -> v.show("bolt free length") + " against the middle of the others, "
-                            + v.show(Sets.median(Shapes.others(v, "bolt free length", "bolts of the joint")), "bolt free length"));
+                    .sum((v, r) -> Shapes.apart(v, v.get("bolt free length"), "", Sets.median(Shapes.others(v, "bolt free length", "bolts of the joint")),
+                            "middle of the others ", "bolt free length"));
             case "stretch expected" -> value(name).from(reading("clamp force"), effectiveLength(), Joints.area(), Materials.boltModulus())
                     .by(v -> Preload.stretchOf(v.get("clamp force"), v.get("modulus of bolt steel"),
                             v.get("bolt effective length") / v.get("thread stress area")))
@@ -132,7 +133,7 @@ final class Fasteners {
                     .at(site -> Joints.joints(site, "each joint"))
                     .by(v -> Preload.lossBySettling(v.get("joint face coating thickness"), v.get("modulus of bolt steel"),
                             v.get("thread stress area"), v.get("joint face grip length")) / v.get("clamp force"))
-                    .sum("film {joint face coating thickness} x {modulus of bolt steel} x {thread stress area} / grip {joint face grip length}, over "
+                    .sum("film {joint face coating thickness} x {modulus of bolt steel} x {thread stress area} / grip {joint face grip length} / clamp "
                             + "{clamp force}").figures(0);
             case "shank clearance" -> value(name).from(greatest("joint face hole diameter"), least("bolt shank diameter"))
                     .by(v -> Fits.clearance(v.get("joint face hole diameter"), v.get("bolt shank diameter")))
@@ -154,7 +155,7 @@ final class Fasteners {
                             + "{grub screw shaft diameter}").figures(1);
             case "locker cure time" -> value(name).from(Days.fromJoint(), Days.toStartOrOil())
                     .at(site -> Joints.joints(site, "each joint with thread-locker"))
-                    .by(v -> Days.between(v.get("joint tightened"), v.get("start or oil"))).sum("from tightening to start or oil").in(Days.HOURS).figures(0);
+                    .by(v -> Days.between(v.get("joint tightened"), v.get("start or oil"))).sum((v, r) -> Days.apart(v, "joint tightened", "start or oil")).in(Days.HOURS).figures(0);
             default -> null;
         };
     }

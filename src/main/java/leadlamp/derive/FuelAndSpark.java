@@ -26,7 +26,17 @@ import leadlamp.record.Statement;
 
 /** Derived values of injectors, fuel pump, spark and carburettors. */
 final class FuelAndSpark {
+    private static final Unit KILOVOLT = Units.named("kV").orElseThrow();
+
     private FuelAndSpark() {
+    }
+
+    /** Air for each litre of petrol over that for each litre of the blend, each part's air and weight in it. */
+    private static String blendInWords(In v) {
+        double share = v.get("fuel ethanol share");
+        String petrol = Template.fill("{air to petrol} x {density of petrol}", v);
+        return petrol + " / (" + Figures.plain(share, 2) + Template.fill(" x {air to ethanol} x {density of ethanol} + ", v)
+                + Figures.plain(1 - share, 2) + " x " + petrol + ") - 1";
     }
 
     static Derived entry(String name) {
@@ -62,7 +72,9 @@ final class FuelAndSpark {
                     .by(v -> Compression.endTemperature(v.get("charge heat", WorkingHeat.WORKSHOP), v.get("compression ratio"),
                             v.get("exponent of compression")) / Compression.endTemperature(WorkingHeat.WORKSHOP,
                                     v.get("sheet standard compression ratio"), v.get("exponent of compression")))
-                    .sum("[charge {charge heat}, ]ratio {compression ratio} over sheet {sheet standard compression ratio}").figures(3);
+                    .sum((v, r) -> "(ratio " + v.show("compression ratio") + " / sheet " + v.show("sheet standard compression ratio") + ") to the power "
+                            + Figures.plain(v.get("exponent of compression") - 1, 2) + (v.has("charge heat") ? " x charge " + In.show(v.get("charge heat"),
+                                    Materials.KELVIN, 0) + " / " + In.show(WorkingHeat.WORKSHOP, Materials.KELVIN, 0) : "")).figures(3);
             case "power per litre ratio" -> value(name).from(use("target power"), sheet("output", "power"))
                     .by(v -> Sets.ratio(v.get("use target power"), v.get("sheet output power")))
                     .sum("{use target power} / {sheet output power}").figures(2);
@@ -74,10 +86,11 @@ final class FuelAndSpark {
                                 v.get("spark plug gap"), Compression.endTemperature(WorkingHeat.WORKSHOP, v.get("compression ratio"),
                                         v.get("exponent of compression"))) / v.get("coil output");
                     })
-                    .sum("volts to jump {spark plug gap} at ratio {compression ratio}[ and boost {use boost}] / {coil output}").figures(0);
+                    .sum((v, r) -> In.show(r * v.get("coil output"), KILOVOLT, 1) + Template.fill(" (to jump {spark plug gap} at ratio {compression ratio}[ and boost "
+                            + "{use boost}]) / {coil output}", v)).figures(0);
             case "coil charge share" -> value(name).from(reading("coil charge time"), use("rev limit"), sparks())
                     .by(v -> Spark.chargeShare(v.get("coil charge time"), Spark.timeBetween(v.get("use rev limit"), v.get("sparks of one coil in a turn"))))
-                    .sum("{coil charge time} / time between the sparks of one coil at {use rev limit}").figures(0);
+                    .sum((v, r) -> v.show("coil charge time") + " / " + v.show(v.get("coil charge time") / r, "coil charge time") + " between its sparks").figures(0);
             case "coil charge time needed" -> value(name).from(reading("coil inductance"), reading("coil resistance"), reading("coil volts"),
                     reading("coil current"))
                     .by(v -> Spark.chargeTime(v.get("coil inductance"), v.get("coil resistance"), v.get("coil volts"), v.get("coil current")))
@@ -87,7 +100,8 @@ final class FuelAndSpark {
                     .by(v -> v.get("engine ignition timing") - v.get("engine ignition timing commanded"))
                     .sum("read {engine ignition timing} - asked {engine ignition timing commanded}").figures(1);
             case "timing drift" -> value(name).from(errors()).by(v -> Sets.spread(v.all("timing errors")))
-                    .sum((v, r) -> "errors at several speeds, " + Shapes.list(v, "timing errors")).figures(1);
+                    .sum((v, r) -> "greatest error " + v.show(Sets.greatest(v.all("timing errors")), "timing errors") + " - least ("
+                            + v.show(Sets.least(v.all("timing errors")), "timing errors") + ")").figures(1);
             case "fuel hose rating ratio" -> value(name).from(reading("fuel hose pressure rating"), Take.highest("engine fuel pressure"))
                     .by(v -> Sets.ratio(v.get("fuel hose pressure rating"), v.get("engine fuel pressure")))
                     .sum("{fuel hose pressure rating} / {engine fuel pressure}").figures(1);
@@ -104,7 +118,7 @@ final class FuelAndSpark {
                         double density = share * v.get("density of ethanol") + (1 - share) * v.get("density of petrol");
                         return Fuel.extraVolume(v.get("air to petrol"), v.get("density of petrol"), air, density);
                     })
-                    .sum("air and density of petrol over those of a blend with {fuel ethanol share} of ethanol").figures(0);
+                    .sum((v, r) -> blendInWords(v)).figures(0);
             case "float closing force" -> value(name).from(Take.sheetLine("float closing force"), reading("carburettor feed pressure"),
                     reading("float valve seat diameter"))
                     .by(v -> Fuel.floatMargin(v.get("sheet float closing force"), v.get("carburettor feed pressure"),

@@ -97,8 +97,14 @@ final class Head {
                     .by(v -> Gap.gasketForRatio(v.get("sheet standard compression ratio"), v.get("cylinder bore"),
                             v.get("sheet standard stroke"), v.get("combustion chamber volume"), v.get("head gasket bore"),
                             v.get("piston height"), v.get("piston crown volume")))
-                    .sum("gasket that gives {sheet standard compression ratio} with chamber {combustion chamber volume} and piston height "
-                            + "{piston height}").inUnitOf("piston height");
+                    .sum((v, r) -> {
+                        String gasket = cm3(Compression.disc(v.get("head gasket bore"), r));
+                        return "swept " + cm3(Compression.swept(v.get("cylinder bore"), v.get("sheet standard stroke")))
+                                + Template.fill(" / ({sheet standard compression ratio} - 1) - chamber {combustion chamber volume} - crown "
+                                        + "{piston crown volume} - deck ", v)
+                                + "(" + cm3(-Compression.disc(v.get("cylinder bore"), v.get("piston height"))) + ") = " + gasket + "; " + gasket
+                                + Template.fill(" / (pi/4 x {head gasket bore} squared)", v);
+                    }).inUnitOf("piston height");
             // faces, dowels, bolts
             case "head height lost" -> value(name).from(sheetStandard("head height"), least("head height"))
                     .by(v -> Gap.heightLost(v.get("sheet limits head height"), v.get("head height")))

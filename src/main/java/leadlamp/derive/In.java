@@ -73,6 +73,16 @@ final class In {
         return i < 0 ? "" : slots[i].values().get(0).asides().getOrDefault(key, "");
     }
 
+    /** One aside of one of several values. */
+    String aside(String name, int which, String key) {
+        return slots[index(name)].values().get(which).asides().getOrDefault(key, "");
+    }
+
+    /** Whether one of several values is tried at its low end just now. */
+    boolean lowEnd(String name, int which) {
+        return slots[index(name)].values().get(which).low().filter(low -> low.value() == now[index(name)][which]).isPresent();
+    }
+
     /** The figure of this name as text, in the unit of the record. */
     String show(String name) {
         int i = index(name);

@@ -23,7 +23,7 @@ import leadlamp.record.Statement;
 /** What the sums of a joint take from its words: thread, class, what is on the thread, wrench. */
 final class Joints {
     private static final Unit MPA = Units.named("MPa").orElseThrow();
-    private static final Unit MM2 = Units.named("mm2").orElseThrow();
+    static final Unit MM2 = Units.named("mm2").orElseThrow();
     private static final Unit MM = Units.named("mm").orElseThrow();
 
     private Joints() {
@@ -44,6 +44,13 @@ final class Joints {
 
     static Take area() {
         return ofThread("thread stress area", "thread", ScrewThread::stressArea, MM2, 1);
+    }
+
+    /** The rule of the thread's family with its figures. */
+    static String areaInWords(In v) {
+        ScrewThread thread = Threads.named(v.aside("thread stress area", "thread")).orElseThrow();
+        return "pi/4 x (" + Figures.text(thread.diameter(), MM, 4) + " - " + Figures.text(thread.diameter() - thread.stressDiameter(), MM, 4)
+                + " at pitch " + Figures.text(thread.pitch(), MM, 4) + ") squared (" + thread.name() + ")";
     }
 
     private interface OfThread {

@@ -41,7 +41,7 @@ final class Lubrication {
                     .sum("{use rev limit} x {sheet oil pump drive}").figures(0);
             case "oil pump drive torque" -> value(name).from(opening(), Oils.displacement())
                     .by(v -> Oil.driveTorque(v.get("relief valve opening pressure"), v.get("oil pump displacement")))
-                    .sum("{relief valve opening pressure} x {oil pump displacement} / 2 pi").figures(2);
+                    .sum("{relief valve opening pressure} x {oil pump displacement} / (2 x pi)").figures(2);
             case "relief pressure from spring" -> value(name).from(reading("relief spring load"), reading("relief valve diameter"))
                     .by(v -> Oil.reliefPressure(v.get("relief spring load"), v.get("relief valve diameter")))
                     .sum("{relief spring load} / (pi/4 x {relief valve diameter} squared)").figures(2);
@@ -73,13 +73,14 @@ final class Lubrication {
                     .sum("{use rev limit} / 60 x {protection low oil pressure cut}").figures(0);
             case "oil surface rise" -> value(name).from(reading("sump width"), use("side acceleration"))
                     .by(v -> Oil.surfaceRise(v.get("sump width"), v.get("use side acceleration")))
-                    .sum("half of {sump width} x {use side acceleration} in g").figures(0);
+                    .sum((v, r) -> "half of " + v.show("sump width") + " x " + Figures.plain(v.get("use side acceleration") / Oil.STANDARD_GRAVITY, 2) + " of gravity").figures(0);
             case "oil left over pick-up" -> value(name).from(reading("sump oil depth"), reading("pick-up gap to sump floor").optional(),
                     reading("sump width"), reading("pick-up distance from sump wall"), use("side acceleration"))
                     .by(v -> Oil.overPickUp(v.get("sump oil depth") - v.get("pick-up gap to sump floor", 0),
                             -Math.abs(v.get("sump width") / 2 - v.get("pick-up distance from sump wall")), v.get("use side acceleration")))
-                    .sum("depth {sump oil depth}[ - pick-up gap {pick-up gap to sump floor}] - distance of the pick-up from the middle x "
-                            + "{use side acceleration} in g").figures(0);
+                    .sum((v, r) -> Template.fill("depth {sump oil depth}[ - pick-up gap {pick-up gap to sump floor}] - pick-up from the middle ", v)
+                            + v.show(Math.abs(v.get("sump width") / 2 - v.get("pick-up distance from sump wall")), "sump width") + " x "
+                            + Figures.plain(v.get("use side acceleration") / Oil.STANDARD_GRAVITY, 2) + " of gravity").figures(0);
             case "tray gap at speed" -> value(name).from(reading("windage tray gap"), reading("crankshaft end float"))
                     .by(v -> Oil.roomAfterFloat(v.get("windage tray gap"), v.get("crankshaft end float"), 0, 0))
                     .sum("{windage tray gap} - float {crankshaft end float}");
@@ -94,19 +95,19 @@ final class Lubrication {
                     Oils.pumpTurns(), Round.figure("filling of the pump", Rounds.PUMP_FILLING))
                     .by(v -> Oil.fillTime(v.get("oil fill expected"), Oil.flowOfPump(v.get("oil pump displacement"),
                             v.get("engine cranking speed") * v.get("sheet oil pump drive"), v.get("filling of the pump"))))
-                    .sum("{oil fill expected} / ({oil pump displacement} x {engine cranking speed} x {sheet oil pump drive} x {filling of the pump})")
+                    .sum("{oil fill expected} / ({oil pump displacement} x {engine cranking speed} / 60 x {sheet oil pump drive} x {filling of the pump})")
                     .figures(0);
             case "idle pressure foretold" -> value(name).from(Oils.idlePressure(), Oils.viscosity(), Oils.sheetViscosity(), Oils.leak(),
                     bigEnds())
                     .by(v -> Oil.idleForetold(v.get("sheet limits oil pressure for speed"), v.get("viscosity of the oil in use")
                             / v.get("least viscosity of the sheet's oil"), cubes(v.all("leak of the bearings"))))
-                    .sum("{sheet limits oil pressure for speed} x {viscosity of the oil in use} / {least viscosity of the sheet's oil} / mean of the "
-                            + "cubes of clearance over the sheet's widest").figures(1);
+                    .sum((v, r) -> Template.fill("{sheet limits oil pressure for speed} x {viscosity of the oil in use} / {least viscosity of the sheet's oil} / ", v)
+                            + Figures.plain(cubes(v.all("leak of the bearings")), 3) + " (mean of the cubes of clearance over the sheet's widest)").figures(1);
             case "oil line speed" -> value(name).from(Oils.displacement(), use("rev limit"), Oils.pumpTurns(), reading("oil line bore"),
                     Round.figure("filling of the pump", Rounds.PUMP_FILLING))
                     .by(v -> Oil.lineSpeed(Oil.flowOfPump(v.get("oil pump displacement"), v.get("use rev limit") * v.get("sheet oil pump drive"),
                             v.get("filling of the pump")), v.get("oil line bore")))
-                    .sum("4 x {oil pump displacement} x {use rev limit} x {sheet oil pump drive} x {filling of the pump} / (pi x {oil line bore} "
+                    .sum("4 x {oil pump displacement} x {use rev limit} / 60 x {sheet oil pump drive} x {filling of the pump} / (pi x {oil line bore} "
                             + "squared)").figures(1);
             case "scavenge ratio" -> value(name).from(reading("oil pump scavenge displacement"), reading("oil pump displacement"))
                     .by(v -> Oil.scavengeRatio(v.get("oil pump scavenge displacement"), v.get("oil pump displacement")))

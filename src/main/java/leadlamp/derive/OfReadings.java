@@ -197,7 +197,8 @@ final class OfReadings {
         if (mean != 0 && wanted.test("reading spread")) {
             double share = Math.abs(spread / mean);
             out.add(value("reading spread", first.of(), Place.ENGINE, share, PERCENT, 2, false, "(" + show(Sets.greatest(readings), first) + " - "
-                    + show(Sets.least(readings), first) + ") / mean " + show(mean, first) + " = " + Figures.text(share, PERCENT, 2), where));
+                    + (Sets.least(readings) < 0 ? "(" + show(Sets.least(readings), first) + ")" : show(Sets.least(readings), first)) + ") / mean "
+                    + show(Math.abs(mean), first) + " = " + Figures.text(share, PERCENT, 2), where));
         }
         double step = Math.max(resolution(first), Math.pow(10, -first.figures()) * first.unit().factor());
         boolean alike = spread < step / 2;

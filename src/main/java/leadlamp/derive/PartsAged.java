@@ -187,8 +187,8 @@ final class PartsAged {
         return new Value(range.of(), range.kind(), place, range.low().map(e -> leadlamp.quantity.Estimate.exact(low, Dimension.SHARE)),
                 low == high ? range.low().map(e -> leadlamp.quantity.Estimate.exact(low, Dimension.SHARE))
                         : Double.isInfinite(high) ? Optional.empty() : Optional.of(leadlamp.quantity.Estimate.exact(high, Dimension.SHARE)),
-                percent, 0, "", false, "", used.told(), java.util.Map.of("used", Figures.text(used.high().map(e -> e.value()).orElse(0.0),
-                        used.unit(), 1), "life", life.says()), where);
+                percent, 0, "", false, "", used.told(), java.util.Map.of("least used", Figures.text(used.low().map(e -> e.value()).orElse(0.0),
+                        used.unit(), 1), "most used", Figures.text(used.high().map(e -> e.value()).orElse(0.0), used.unit(), 1), "life", Figures.text(allowed, used.unit(), allowed % used.unit().factor() == 0 ? 0 : 1)), where);
     }
 
     /** Distances, for other sums. */

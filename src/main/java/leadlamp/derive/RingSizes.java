@@ -141,6 +141,22 @@ final class RingSizes {
         return Shapes.boresOfRing().at(site, ring).map(Slot::values).orElse(List.of());
     }
 
+    /** The two neighbours whose gaps lie nearest: one angle less the other, or round by the nought. */
+    static String nearestGaps(In v, double least) {
+        double[] angles = fromTheTop(v.all("piston ring gap angle"), v.placesOf("piston ring gap angle"));
+        for (int i = 1; i < angles.length; i++) {
+            double apart = Math.abs(angles[i] - angles[i - 1]);
+            String text = Shapes.apart(v, angles[i], "", angles[i - 1], "", "piston ring gap angle");
+            if (Math.abs(apart - least) < 1e-9) {
+                return text;
+            }
+            if (Math.abs(2 * Math.PI - apart - least) < 1e-9) {
+                return "360 deg - (" + text + ")";
+            }
+        }
+        return "half of 360 deg";
+    }
+
     /** Clock places from the top ring down. */
     static double[] fromTheTop(double[] angles, List<String> places) {
         double[] ordered = new double[angles.length];

@@ -48,9 +48,9 @@ final class Sealing {
                     .sum("half of (pi/4 x {sealant bead diameter} squared - {joint face width} x {joint face gap})").figures(1);
             case "sealant open time" -> value(name).from(step("sealant laid"), step("joint closed"))
                     .by(v -> Days.between(v.get("sealant laid"), v.get("joint closed")))
-                    .sum("from sealant laid to joint closed").in(Days.MINUTES).figures(0);
+                    .sum((v, r) -> Days.apart(v, "sealant laid", "joint closed")).in(Days.MINUTES).figures(0);
             case "sealant cure time" -> value(name).from(step("joint closed"), Days.toStartOrOil())
-                    .by(v -> Days.between(v.get("joint closed"), v.get("start or oil"))).sum("from joint closed to oil or start").in(Days.HOURS).figures(0);
+                    .by(v -> Days.between(v.get("joint closed"), v.get("start or oil"))).sum((v, r) -> Days.apart(v, "joint closed", "start or oil")).in(Days.HOURS).figures(0);
             case "sealant cure time needed" -> value(name).from(cureTime()).by(v -> v.get("sheet sealants cure time"))
                     .sum("the sealant's own: {sheet sealants cure time}").figures(0).inUnitOf("sheet sealants cure time");
             case "seating pressure" -> value(name).from(clampOfJoint(), reading("gasket area"))
@@ -73,7 +73,7 @@ final class Sealing {
                     .sum("free lip {sheet seals interference} - 2 x groove {seal land groove depth}");
             case "seal speed" -> value(name).from(reading("seal land diameter"), speedOfShaft())
                     .by(v -> Seals.lipSpeed(v.get("seal land diameter"), v.get("use rev limit")))
-                    .sum("pi x {seal land diameter} x {use rev limit}").figures(1);
+                    .sum("pi x {seal land diameter} x {use rev limit} / 60").figures(1);
             case "seal lead angle" -> value(name).from(reading("seal land string advance"), reading("seal land diameter"), turnsOfString())
                     .by(v -> Math.abs(Seals.leadAngle(v.get("seal land string advance"), v.get("seal land diameter"), v.get("turns of the string test"))))
                     .sum("arctan({seal land string advance} / (pi x {seal land diameter} x {turns of the string test}))").figures(2);

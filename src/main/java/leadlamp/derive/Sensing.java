@@ -34,7 +34,7 @@ final class Sensing {
             case "trigger free angle" -> value(name).from(play("amount"), play("at radius"))
                     .by(v -> v.get("trigger disc play amount") == 0 ? 0
                             : Trigger.freeAngle(v.get("trigger disc play amount"), v.get("trigger disc play at radius")))
-                    .sum((v, r) -> v.get("trigger disc play amount") == 0 ? "play was looked for and not seen" : v.show("trigger disc play amount")
+                    .sum((v, r) -> v.get("trigger disc play amount") == 0 ? "0 mm (play was looked for, and not seen)" : v.show("trigger disc play amount")
                             + " / " + v.show("trigger disc play at radius") + ", as an angle").figures(2);
             case "trigger free share" -> value(name).from(reading("trigger free angle"), teeth(), missing())
                     .by(v -> Trigger.inTeeth(v.get("trigger free angle"), Trigger.toothPitch((int) Math.round(v.get("trigger disc tooth count")),
@@ -60,7 +60,9 @@ final class Sensing {
                     .by(v -> Math.abs(Trigger.inTeeth(v.get("trigger disc angle to top dead centre") - v.get("sheet trigger angle to top dead centre"),
                             Trigger.toothPitch((int) Math.round(v.get("trigger disc tooth count")),
                                     (int) Math.round(v.get("trigger disc missing teeth"))))))
-                    .sum("({trigger disc angle to top dead centre} - sheet {sheet trigger angle to top dead centre}) / one tooth").figures(2);
+                    .sum((v, r) -> "(" + Shapes.apart(v, v.get("trigger disc angle to top dead centre"), "", v.get("sheet trigger angle to top dead centre"), "sheet ",
+                            "trigger disc angle to top dead centre") + Template.fill(") / (360 crank deg / ({trigger disc tooth count} + "
+                                    + "{trigger disc missing teeth}))", v)).figures(2);
             case "cam edge margin" -> value(name).from(reading("cam sensor edge angle"), sheet("trigger", "cam window"), middleOfWindow(),
                     reading("cam gear setting").optional())
                     .by(v -> CamTiming.edgeMargin(v.get("cam sensor edge angle"), v.get("middle of the cam window"), v.get("sheet trigger cam window"),
@@ -88,8 +90,8 @@ final class Sensing {
                     .by(v -> v.get("crank sensor temperature rating") - (v.has("use hottest day") && v.has("workshop air temperature")
                             ? Air.heatOnHottestDay(v.get("crank sensor temperature"), v.get("workshop air temperature"), v.get("use hottest day"))
                             : v.get("crank sensor temperature")))
-                    .sum("rating {crank sensor temperature rating} - {crank sensor temperature}[, brought from air of {workshop air temperature} to the "
-                            + "hottest day {use hottest day}]").figures(0);
+                    .sum("rating {crank sensor temperature rating} - {crank sensor temperature}[ - (hottest day {use hottest day} - air when read "
+                            + "{workshop air temperature})]").figures(0);
             case "over-boost cut over target" -> value(name).from(Oils.threshold("over-boost cut"), use("boost"))
                     .by(v -> v.get("protection over-boost cut") - v.get("use boost"))
                     .sum("cut {protection over-boost cut} - target {use boost}").figures(2);

@@ -224,6 +224,43 @@ final class Shapes {
         return list.toString();
     }
 
+    /** The figures of one name, each with the same words before it: {@code - wall 1.480 mm - wall 1.480 mm}. */
+    static String each(In v, String name, String before) {
+        StringBuilder each = new StringBuilder();
+        for (double figure : v.all(name)) {
+            each.append(before).append(v.show(figure, name));
+        }
+        return each.toString();
+    }
+
+    /** How far two figures lie apart, the greater first, in the unit of a third. */
+    static String apart(In v, double one, String nameOfOne, double other, String nameOfOther, String like) {
+        String first = nameOfOne + v.show(one, like);
+        String second = nameOfOther + v.show(other, like);
+        return one >= other ? first + " - " + second : second + " - " + first;
+    }
+
+    /** The two runouts as sides of a triangle and the angle between their high spots. */
+    static String neighbours(In v) {
+        double[] runouts = v.all("main journal runout");
+        double[] angles = v.all("main journal runout angle");
+        List<String> anglePlaces = v.placesOf("main journal runout angle");
+        double worst = -1;
+        String text = "";
+        for (int i = 1; i < runouts.length; i++) {
+            int j = anglePlaces.indexOf(v.placesOf("main journal runout").get(i));
+            double apart = j > 0 ? Bearings.adjacentRunout(runouts[0], angles[0], runouts[i], angles[j]) : -1;
+            if (apart > worst) {
+                worst = apart;
+                String one = v.show(runouts[0], "main journal runout");
+                String other = v.show(runouts[i], "main journal runout");
+                text = "root of (" + one + " squared + " + other + " squared - 2 x " + one + " x " + other + " x cos "
+                        + v.show(Math.abs(angles[0] - angles[j]), "main journal runout angle") + ")";
+            }
+        }
+        return text;
+    }
+
     /** Each place's sum of two quantities, as piston and pin; where the second is not there, the first alone. */
     static double[] together(In v, String one, String other) {
         double[] sums = v.all(one);
@@ -296,6 +333,17 @@ final class Shapes {
      * behind, twelve being to the front; where they were not read so, of their means.
      */
     static double betweenNeighbours(In v, String name) {
+        double[] points = pointsOfNeighbours(v, name);
+        return Math.abs(points[0] - points[1]);
+    }
+
+    /** The two heights that were held against each other. */
+    static String nearestPoints(In v, String name) {
+        double[] points = pointsOfNeighbours(v, name);
+        return apart(v, points[0], "", points[1], "", name) + " (nearest points of " + v.place() + ")";
+    }
+
+    private static double[] pointsOfNeighbours(In v, String name) {
         String pair = v.place();
         String one = pair.substring(0, pair.indexOf(" and "));
         double[] all = v.all(name);
@@ -316,7 +364,7 @@ final class Shapes {
                 seconds++;
             }
         }
-        return Math.abs(behind >= 0 && front >= 0 ? all[behind] - all[front] : first / firsts - second / seconds);
+        return behind >= 0 && front >= 0 ? new double[] {all[behind], all[front]} : new double[] {first / firsts, second / seconds};
     }
 
     /** The big ends on one crankpin, this one first. */

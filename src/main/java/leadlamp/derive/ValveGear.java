@@ -29,7 +29,7 @@ import leadlamp.record.Statement;
 
 /** Derived values of valves, springs, lash, lobes and what lies between. */
 final class ValveGear {
-    private static final Unit SLOPE = new Unit("mm for each crank deg", Dimension.NUMBER, 0.001 * 180 / Math.PI, 0);
+    private static final Unit SLOPE = new Unit("mm/crank deg", Dimension.NUMBER, 0.001 * 180 / Math.PI, 0);
 
     private ValveGear() {
     }
@@ -45,7 +45,8 @@ final class ValveGear {
             case "valve piston clearance at setting" -> value(name).from(reading("valve piston clearance"), reading("cam gear setting"), slope())
                     .by(v -> ValveRoom.atSetting(v.get("valve piston clearance"), v.get("slope of the room"),
                             towardsPiston(v.place(), v.get("cam gear setting"))))
-                    .sum("{valve piston clearance}, gear moved {cam gear setting} at {slope of the room}");
+                    .sum((v, r) -> v.show("valve piston clearance") + (towardsPiston(v.place(), v.get("cam gear setting")) < 0 ? " + " : " - ")
+                            + v.show(Math.abs(v.get("cam gear setting")), "cam gear setting") + " x " + v.show("slope of the room"));
             case "valve to valve gap" -> value(name).from(Overlap.lifts(), Overlap.head("intake"), Overlap.head("exhaust"),
                     sheet("standard", "valve centres"), Overlap.lean("intake"), Overlap.lean("exhaust"))
                     .by(Overlap::gap).sum((v, r) -> Overlap.words(v)).inUnitOf("sheet standard valve centres");
@@ -77,7 +78,7 @@ final class ValveGear {
             case "valve float speed" -> value(name).from(reading("valve spring open load"), reading("valve moving mass"), lift(), duration())
                     .by(v -> Springs.floatSpeed(v.get("valve spring open load"), v.get("valve moving mass"), v.get("valve lift"),
                             v.get("sheet timing cam duration")))
-                    .sum("{sheet timing cam duration} / 2 pi x root of (2 x {valve spring open load} / ({valve moving mass} x {valve lift}))").figures(0);
+                    .sum("{sheet timing cam duration} / (2 x pi) x root of (2 x {valve spring open load} / ({valve moving mass} x {valve lift})) x 60 / (2 x pi)").figures(0);
             case "valve spring frequency" -> value(name).from(reading("valve spring rate"), sheetLine("spring mass"))
                     .by(v -> Springs.frequency(v.get("valve spring rate"), v.get("sheet spring mass")))
                     .sum("root of ({valve spring rate} / {sheet spring mass}) / 2").figures(0);
@@ -95,8 +96,8 @@ final class ValveGear {
                     .sum("nose {cam lobe height} - base {cam lobe base circle}");
             case "lobe lift difference" -> value(name).from(reading("lobe lift"), ofItsKind())
                     .by(v -> Math.abs(v.get("lobe lift") - Sets.mean(v.all("lobe lifts of its kind"))))
-                    .sum((v, r) -> v.show("lobe lift") + " against the mean of its kind, " + v.show(Sets.mean(v.all("lobe lifts of its kind")),
-                            "lobe lift")).finer();
+                    .sum((v, r) -> Shapes.apart(v, v.get("lobe lift"), "", Sets.mean(v.all("lobe lifts of its kind")), "mean of its kind ", "lobe lift"))
+                    .finer();
             case "valve lift expected" -> value(name).from(reading("lobe lift"), ratio(), lash())
                     .by(v -> Valves.liftAtValve(v.get("lobe lift"), v.get("rocker ratio"), v.get("valve lash")))
                     .sum("lobe {lobe lift} x {rocker ratio} - lash {valve lash}");

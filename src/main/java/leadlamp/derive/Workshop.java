@@ -45,8 +45,10 @@ final class Workshop {
                     .by(v -> Compression.cranking(v.get("air pressure"), Compression.effectiveRatio(v.get("compression ratio"),
                             v.get("sheet standard stroke") / 2, v.get("sheet standard rod length"), v.get("sheet intake closing angle")),
                             v.get("exponent of compression")))
-                    .sum("{air pressure} x (ratio {compression ratio} from where the intake closes, {sheet intake closing angle}) to the power "
-                            + "{exponent of compression}, less {air pressure}").figures(1);
+                    .sum((v, r) -> Template.fill("{air pressure} x ", v) + Figures.plain(Compression.effectiveRatio(v.get("compression ratio"),
+                            v.get("sheet standard stroke") / 2, v.get("sheet standard rod length"), v.get("sheet intake closing angle")), 2)
+                            + Template.fill(" to the power {exponent of compression} (ratio {compression ratio} from where the intake closes at "
+                                    + "{sheet intake closing angle}) - {air pressure}", v)).figures(1);
             case "compression rise wet" -> value(name).from(reading("engine compression"), reading("engine compression wet"))
                     .by(v -> Compression.rise(v.get("engine compression"), v.get("engine compression wet")))
                     .sum("({engine compression wet} - {engine compression}) / {engine compression}").figures(0);
@@ -62,7 +64,7 @@ final class Workshop {
             case "count difference" -> value(name).from(total("blanks count in"), total("blanks count out"))
                     .by(v -> v.get("blanks count in") - v.get("blanks count out")).sum("in {blanks count in} - out {blanks count out}").figures(0);
             case "days between steps" -> value(name).from(stepBefore(), thisStep()).at(Workshop::datedSteps)
-                    .by(v -> Days.between(v.get("step before"), v.get("this step"))).sum("from the step before it").in(Days.DAYS).figures(0);
+                    .by(v -> Days.between(v.get("step before"), v.get("this step"))).sum((v, r) -> Days.apart(v, "step before", "this step")).in(Days.DAYS).figures(0);
             case "fuel per cylinder while cranking" -> value(name).from(reading("injector flow"), reading("engine cranking time"))
                     .by(v -> Fuel.volumeIn(v.get("injector flow"), v.get("engine cranking time")))
                     .sum("{injector flow} x {engine cranking time}, injectors open all the time").figures(0);
@@ -71,7 +73,8 @@ final class Workshop {
                             Units.usual(Dimension.SHARE), 0))
                     .by(v -> Air.timeToFume(v.get("workshop volume"), v.get("filling at idle") * Air.exhaustFlow(v.get("sheet standard swept volume"),
                             v.get("engine idle speed")), Rounds.MONOXIDE_LIMIT.usual(), v.get("monoxide in the exhaust")))
-                    .sum("a shut room of {workshop volume}, {sheet standard swept volume} at {engine idle speed}, to 100 ppm: open the doors long before")
+                    .sum((v, r) -> Template.fill("room {workshop volume} / ({filling at idle} x {sheet standard swept volume} x {engine idle speed} / 60 / 2) x ", v)
+                            + "0.0001 of monoxide / " + v.show("monoxide in the exhaust") + " (open the doors long before)")
                     .in(Days.MINUTES).figures(0);
             case "run-in share" -> value(name).from(reading("engine highest speed"), use("rev limit"))
                     .by(v -> Sets.ratio(v.get("engine highest speed"), v.get("use rev limit")))

@@ -75,9 +75,7 @@ class ByHandTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
     void is_what_comes_out_by_hand(Case one) {
-        Map<String, String> sheet = new LinkedHashMap<>(SHEET);
-        sheet.putAll(sections(one.sheet()));
-        Derivation.Worked worked = Bench.worked(one.record(), String.join("", sheet.values()), one.quantity()::equals);
+        Derivation.Worked worked = worked(one);
         Value value = Bench.value(worked, one.quantity(), one.at());
         Quantity quantity = Bench.WORDS.quantity(one.quantity()).orElseThrow();
         Written wanted = ((Reading.Read) Reading.read(one.figure(), quantity.dimension(), Optional.of(quantity.unit()))).written();
@@ -86,6 +84,17 @@ class ByHandTest {
         assertThat(value.low().orElseThrow().value()).as(value.sum()).isCloseTo(wanted.high(), within(CLOSE * size));
         assertThat(value.sum()).contains(" = ");
         assertThat(worked.problems()).isEmpty();
+    }
+
+    private static Derivation.Worked worked(Case one) {
+        Map<String, String> sheet = new LinkedHashMap<>(SHEET);
+        sheet.putAll(sections(one.sheet()));
+        return Bench.worked(one.record(), String.join("", sheet.values()), one.quantity()::equals);
+    }
+
+    /** What the program works out of a case. */
+    static Value value(Case one) {
+        return Bench.value(worked(one), one.quantity(), one.at());
     }
 
     private static String text(Node.Fields fields, String key) {

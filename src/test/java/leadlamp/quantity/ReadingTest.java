@@ -292,4 +292,65 @@ class ReadingTest {
             assertThat(read("0.8 " + mu, Dimension.LENGTH).unit().word()).isEqualTo("\u00b5m");
         }
     }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = { "0.05 furlongs | 5 | 8", "'  0.05   furlongs ' | 9 | 8", "from 0.02 mm to 0.03 bra | 21 | 3",
+        "under 0.05 furlongs | 11 | 8", "1.2.3 mm | 0 | 8", "1.2.3 mm and more | 0 | 17", "from 3 mm | 0 | 9", "1 25/30 in | 0 | 7",
+        "900 rpm 0.7 bar | 0 | 15", "12,345,6 mm | 0 | 6", "0.05 ± 0.01 furlongs | 12 | 8", "mean mm | 5 | 2", "-mm | 0 | 3",
+        "0.05 ± 20 % more | 10 | 6", "0.02 0.03 mm | 0 | 12", "0.02 mm,3 | 0 | 9" })
+    void a_refusal_points_at_what_is_wrong_and_at_no_more(String text, int offset, int length) {
+        Reading.Unread unread = refused(text.startsWith("'") ? text.substring(1, text.length() - 1) : text, Dimension.LENGTH);
+        assertThat(unread.offset()).as(unread.what()).isEqualTo(offset);
+        assertThat(unread.length()).as(unread.what()).isEqualTo(length);
+    }
+
+    @Test
+    void a_word_that_may_mean_two_things_is_pointed_at() {
+        assertThat(refused("  worst 1.8 mm", Dimension.LENGTH).offset()).isEqualTo(2);
+        assertThat(refused("worst 1.8 mm", Dimension.LENGTH).length()).isEqualTo(5);
+    }
+
+    @Test
+    void a_missing_unit_is_pointed_at_by_its_figure() {
+        assertThat(refused("from 0.02 to 0.03", Dimension.LENGTH).offset()).isEqualTo(13);
+        assertThat(refused("from 0.02 to 0.03", Dimension.LENGTH).length()).isEqualTo(4);
+        Reading.Unread wrong = (Reading.Unread) Reading.read("under 7.5", Dimension.LENGTH, Units.named("bar"));
+        assertThat(wrong.offset()).isEqualTo(6);
+        assertThat(wrong.length()).isEqualTo(3);
+    }
+
+    @Test
+    void a_figure_colder_than_can_be_and_a_fraction_of_a_millimetre_are_pointed_at() {
+        assertThat(refused("under -300 °C", Dimension.TEMPERATURE).offset()).isEqualTo(6);
+        assertThat(refused("under -300 °C", Dimension.TEMPERATURE).length()).isEqualTo(4);
+        assertThat(refused("under 1/4 mm", Dimension.LENGTH).offset()).isEqualTo(6);
+        assertThat(refused("under 1/4 mm", Dimension.LENGTH).length()).isEqualTo(3);
+        assertThat(read("0 K", Dimension.TEMPERATURE).low()).isZero();
+    }
+
+    @Test
+    void nothing_may_follow_a_ratio_or_a_share_of_it() {
+        assertThat(read("10.5 to 2", Dimension.NUMBER).form()).isEqualTo(Form.RANGE);
+        assertThat(read("10.5 to 2", Dimension.NUMBER).low()).isEqualTo(2);
+        assertThat(read("10.5 and 1", Dimension.NUMBER).low()).isEqualTo(10.5);
+    }
+
+    @Test
+    void of_a_range_in_two_units_the_second_is_kept() {
+        Written range = read("from 20 µm to 0.030 mm", Dimension.LENGTH);
+        assertThat(range.unit().word()).isEqualTo("mm");
+        Written share = read("0.30 mm ± 0.05 %", Dimension.LENGTH);
+        assertThat(share.figures()).isEqualTo(4);
+        assertThat(share.high()).isCloseTo(0.30015e-3, within(1e-15));
+        assertThat(read("0.5 ± 0.025 mm", Dimension.LENGTH).low()).isEqualTo(0.475e-3);
+    }
+
+    @Test
+    void words_and_dashes_that_join_two_figures_need_a_second() {
+        assertThat(read("2 -3 mm", Dimension.LENGTH).high()).isEqualTo(3e-3);
+        assertThat(read("2 - 3 mm", Dimension.LENGTH).low()).isEqualTo(2e-3);
+        assertThat(read("27 ft-lb", Dimension.TORQUE).form()).isEqualTo(Form.PLAIN);
+        assertThat(read("0.2 -.3 mm", Dimension.LENGTH).high()).isEqualTo(0.3e-3);
+        assertThat(refused("3 tomm", Dimension.LENGTH).what()).isEqualTo("\"tomm\" is not a unit of length.");
+    }
 }
