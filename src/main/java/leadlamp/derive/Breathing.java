@@ -75,6 +75,10 @@ final class Breathing {
             case "throttle spread" -> value(name).from(known("throttle air flow")).by(v -> Sets.spreadShare(v.all("throttle air flow")))
                     .sum((v, r) -> "(" + v.show(Sets.greatest(v.all("throttle air flow")), "throttle air flow") + " - "
                             + v.show(Sets.least(v.all("throttle air flow")), "throttle air flow") + ") / mean " + v.show("throttle air flow")).figures(0);
+            case "air lost by heat" -> value(name).from(reading("workshop air temperature"), reading("intake duct air temperature"))
+                    .by(v -> Air.lostByHeat(v.get("workshop air temperature"), v.get("intake duct air temperature")))
+                    .sum((v, r) -> "1 - " + In.show(v.get("workshop air temperature"), Materials.KELVIN, 1) + " around / "
+                            + In.show(v.get("intake duct air temperature"), Materials.KELVIN, 1) + " at the intake").figures(1);
             case "air lost by depression" -> value(name).from(reading("intake duct depression"), Cooling.airPressure())
                     .by(v -> Air.lostByDepression(v.get("intake duct depression"), v.get("air pressure")))
                     .sum("{intake duct depression} / {air pressure}").figures(1);

@@ -50,6 +50,11 @@ final class CamDrive {
         return v.aside(name, which, least ? "least used" : "most used") + " / " + v.aside(name, which, "life");
     }
 
+    /** Full lift of one of two camshafts, off top dead centre. */
+    private static Take centreOf(String camshaft) {
+        return Take.by(camshaft + " lobe centre", "camshaft lobe centre", (site, place) -> site.store.at("camshaft lobe centre", camshaft));
+    }
+
     /** How far from full lift the valve stands at top dead centre, turned so or the other way. */
     private static String nearTop(In v) {
         double on = Math.abs(Math.IEEEremainder(v.get("turned crank degrees") - v.get("sheet lobe centre"), 4 * Math.PI));
@@ -118,10 +123,16 @@ final class CamDrive {
                             : v.get("camshaft lobe centre") - v.get("sheet lobe centre"))
                     .sum((v, r) -> exhaust(v.place()) ? "sheet " + v.show("sheet lobe centre") + " - read " + v.show("camshaft lobe centre")
                             : "read " + v.show("camshaft lobe centre") + " - sheet " + v.show("sheet lobe centre")).figures(1);
+            case "cam lobe separation" -> value(name).from(centreOf("intake"), centreOf("exhaust"))
+                    .by(v -> CamTiming.separation(v.get("intake lobe centre"), v.get("exhaust lobe centre")))
+                    .sum("half of ({intake lobe centre} + {exhaust lobe centre})").figures(1);
             case "cam teeth out" -> value(name).from(reading("cam timing error"), DriveLines.camTeeth(), reading("cam gear setting").optional())
                     .by(v -> Math.max(0, Math.abs(CamTiming.teethOut(v.get("cam timing error"), (int) Math.round(v.get("sheet drive teeth"))))
                             - Math.abs(CamTiming.teethOut(v.get("cam gear setting", 0), (int) Math.round(v.get("sheet drive teeth"))))))
-                    .sum("{cam timing error}[ less the setting {cam gear setting}] / (720 crank deg / {sheet drive teeth} teeth)").figures(2);
+                    .sum((v, r) -> r == 0 ? "0 teeth (out by " + v.show("cam timing error") + Template.fill("[, set by {cam gear setting}])", v)
+                            : "(" + v.show(Math.abs(v.get("cam timing error")), "cam timing error") + (v.has("cam gear setting") ? " - set by "
+                                    + v.show(Math.abs(v.get("cam gear setting")), "cam gear setting") : "") + ") / (720 crank deg / "
+                                    + v.show("sheet drive teeth") + " teeth)").figures(2);
             case "cam phaser free play in crank degrees" -> value(name).from(reading("cam phaser free play"))
                     .by(v -> CamTiming.crankOfCam(v.get("cam phaser free play"))).sum("2 x {cam phaser free play}").figures(1);
             case "shaft phase error in crank degrees" -> value(name).from(phaseError(), turns())
@@ -139,7 +150,8 @@ final class CamDrive {
                     reading("timing belt span frequency"), stiffRun())
                     .by(v -> v.get("stiffness of the run") * Drives.tensionFromNote(v.get("sheet belt mass"), v.get("timing belt span length"),
                             v.get("timing belt span frequency")))
-                    .sum("4 x {sheet belt mass} x {timing belt span length} squared x {timing belt span frequency} squared").figures(0);
+                    .sum("{stiffness of the run} for the run's stiffness x 4 x {sheet belt mass} x {timing belt span length} squared x {timing belt span frequency} "
+                            + "squared").figures(0);
             case "belt swelling" -> value(name).from(reading("old timing belt width"), DriveLines.ofDrive("width"))
                     .by(v -> Drives.swelling(v.get("old timing belt width"), v.get("sheet drive width")))
                     .sum("{old timing belt width} / {sheet drive width} - 1").figures(1);

@@ -41,6 +41,11 @@ final class Cooling {
                     .by(v -> Coolant.boils(v.get("propylene glycol") > 0.5 ? Coolant.Glycol.PROPYLENE : Coolant.Glycol.ETHYLENE,
                             v.get("coolant concentration"), v.get("air pressure"), v.get("radiator cap opening pressure")))
                     .sum("water under {air pressure} + cap {radiator cap opening pressure}, {coolant concentration} of glycol in it").figures(0);
+            case "coolant freezing point" -> value(name).from(reading("coolant concentration"), glycol())
+                    .by(v -> Coolant.freezes(v.get("propylene glycol") > 0.5 ? Coolant.Glycol.PROPYLENE : Coolant.Glycol.ETHYLENE,
+                            v.get("coolant concentration")))
+                    .sum((v, r) -> v.show("coolant concentration") + " of " + (v.get("propylene glycol") > 0.5 ? "propylene" : "ethylene") + " glycol")
+                    .figures(0);
             case "boil margin" -> value(name).from(reading("coolant boiling point"), hottest())
                     .by(v -> v.get("coolant boiling point") - v.get("hottest coolant"))
                     .sum("boils at {coolant boiling point} - hottest coolant {hottest coolant}").figures(0);

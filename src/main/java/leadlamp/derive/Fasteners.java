@@ -120,6 +120,23 @@ final class Fasteners {
                     .by(v -> Preload.stretchOf(v.get("clamp force"), v.get("modulus of bolt steel"),
                             v.get("bolt effective length") / v.get("thread stress area")))
                     .sum("{clamp force} x {bolt effective length} / ({modulus of bolt steel} x {thread stress area})").figures(2);
+            // the clamp that the stretch shows, beside the one that the torque promises
+            case "clamp from stretch" -> value(name).from(least("bolt stretch"), effectiveLength(), Joints.area(), Materials.boltModulus())
+                    .by(v -> Preload.fromStretch(v.get("modulus of bolt steel"), v.get("bolt stretch"),
+                            v.get("bolt effective length") / v.get("thread stress area")))
+                    .sum("{modulus of bolt steel} x {thread stress area} x {bolt stretch} / {bolt effective length}").figures(0);
+            case "clamp method difference" -> value(name).from(reading("clamp from stretch"), reading("clamp force"))
+                    .by(v -> Sets.ratio(v.get("clamp from stretch"), v.get("clamp force")) - 1)
+                    .sum("by stretch {clamp from stretch} / by torque {clamp force} - 1").figures(0);
+            case "torque factor from stretch" -> value(name).from(reading("joint torque"), reading("clamp from stretch"), Joints.diameter())
+                    .by(v -> Preload.factorFrom(v.get("joint torque"), v.get("clamp from stretch"), v.get("joint thread diameter")))
+                    .sum("{joint torque} / ({clamp from stretch} x {joint thread diameter})").figures(3);
+            case "wrench setting wanted" -> value(name).from(Joints.onSheet("torque"), reading("wrench length"), adaptor())
+                    .by(v -> Wrenches.settingFor(v.get("sheet joint torque"), v.get("wrench length"), v.get("wrench adaptor length")))
+                    .sum("sheet {sheet joint torque} x {wrench length} / ({wrench length} + {wrench adaptor length})").figures(1);
+            case "final torque wanted" -> value(name).from(Joints.onSheet("torque"), greatest("bolt running torque"))
+                    .by(v -> Wrenches.finalTorque(v.get("sheet joint torque"), v.get("bolt running torque")))
+                    .sum("sheet {sheet joint torque} + running torque {bolt running torque}").figures(1);
             case "angle sum" -> value(name).from(reading("joint angle")).by(v -> v.get("joint angle")).sum("{joint angle} in all");
             case "angle strain" -> value(name).from(reading("angle sum"), Joints.pitch(), reading("joint face grip length"))
                     .by(v -> Preload.strainOfAngle(v.get("joint thread pitch"), v.get("angle sum"), v.get("joint face grip length")))

@@ -75,6 +75,9 @@ final class Sensing {
             case "sensor spread cold" -> value(name).from(cold()).by(v -> Sets.spread(v.all("readings of the sensors, cold")))
                     .sum((v, r) -> "highest " + v.show(Sets.greatest(v.all("readings of the sensors, cold")), "readings of the sensors, cold")
                             + " - lowest " + v.show(Sets.least(v.all("readings of the sensors, cold")), "readings of the sensors, cold")).figures(0);
+            case "second knock tone" -> value(name).from(mean("cylinder bore"), Round.figure("sound speed in burnt gas", Rounds.BURNT_GAS_SOUND, SPEED, 0))
+                    .by(v -> Trigger.secondKnockTone(v.get("cylinder bore"), v.get("sound speed in burnt gas")))
+                    .sum("3.054 x {sound speed in burnt gas} / (pi x {cylinder bore})").figures(0);
             case "knock tone" -> value(name).from(mean("cylinder bore"), Round.figure("sound speed in burnt gas", Rounds.BURNT_GAS_SOUND, SPEED, 0))
                     .by(v -> Trigger.knockTone(v.get("cylinder bore"), v.get("sound speed in burnt gas")))
                     .sum("1.841 x {sound speed in burnt gas} / (pi x {cylinder bore})").figures(0);

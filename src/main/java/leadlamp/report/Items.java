@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.TreeSet;
 import leadlamp.audit.Answer;
 import leadlamp.audit.Check;
@@ -40,8 +41,14 @@ final class Items {
     private final Lines lines;
     private final Map<String, List<Verdict>> verdicts;
     private final Map<String, Condition> conditions = new TreeMap<>();
+    private final Function<Verdict, Optional<String>> settling;
 
-    Items(String record, Lines lines, Map<String, List<Verdict>> verdicts, List<Condition> conditions) {
+    /**
+     * @param settling the gauge that would settle an undecided verdict
+     */
+    Items(String record, Lines lines, Map<String, List<Verdict>> verdicts, List<Condition> conditions,
+            Function<Verdict, Optional<String>> settling) {
+        this.settling = settling;
         this.record = record;
         this.lines = lines;
         this.verdicts = verdicts;
@@ -179,16 +186,29 @@ final class Items {
     }
 
     /** Beside a finding, what is only due later is no news. */
-    private static List<Because> because(List<Gap> gaps, boolean later) {
+    private List<Because> because(List<Gap> gaps, boolean later) {
         List<Because> because = new ArrayList<>(gaps.size());
         for (Gap gap : gaps) {
             if (gap.why() == Gap.Why.DUE_LATER && !later) {
                 continue;
             }
             because.add(new Because(gap.why().word(), gap.need(), gap.places(), gap.readings(), gap.outside(),
-                    gap.way(), Wording.gap(gap)));
+                    gap.way(), Wording.gap(gap) + settledBy(gap)));
         }
         return List.copyOf(because);
+    }
+
+    /** The gauge in the record, else the kind of gauge, that is fine enough to settle what is too near its limit. */
+    private String settledBy(Gap gap) {
+        if (gap.why() == Gap.Why.TOO_COARSE) {
+            for (Verdict verdict : verdicts.getOrDefault(gap.need(), List.of())) {
+                Optional<String> gauge = gap.places().contains(verdict.at()) ? settling.apply(verdict) : Optional.empty();
+                if (gauge.isPresent()) {
+                    return "; read with the " + gauge.get() + " it would be settled";
+                }
+            }
+        }
+        return "";
     }
 
     // --- when

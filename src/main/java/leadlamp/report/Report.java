@@ -10,6 +10,7 @@ import leadlamp.audit.Audit;
 import leadlamp.facts.Condition;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
+import leadlamp.judge.Gauges;
 import leadlamp.rank.Chance;
 import leadlamp.rank.Course;
 import leadlamp.rank.Next;
@@ -76,7 +77,8 @@ public final class Report {
         this.words = words;
         this.wording = new Wording(words);
         this.verdicts = byQuantity(verdicts);
-        this.items = new Items(build.file(), new Lines(build), this.verdicts, conditions);
+        this.items = new Items(build.file(), new Lines(build), this.verdicts, conditions,
+                verdict -> Gauges.settling(verdict, build, words));
     }
 
     /** The report of an audit. */

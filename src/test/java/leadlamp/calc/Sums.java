@@ -2,16 +2,21 @@ package leadlamp.calc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import leadlamp.quantity.Print;
 
 /** Which of our formulas works out which entry of a printed table, and why none works out the others. */
 final class Sums {
+    static final List<Sums> ALL = new ArrayList<>();
+
     private final String table;
     private final Map<String, Function<Print.Entry, Map<String, Double>>> formulas = new LinkedHashMap<>();
     private final Map<String, String> left = new LinkedHashMap<>();
@@ -20,6 +25,29 @@ final class Sums {
 
     Sums(String table) {
         this.table = table;
+        ALL.add(this);
+    }
+
+    /** Table, entries worked and entries in all, and why the others are left out, each reason with how often. */
+    String tally() {
+        List<Print.Entry> all = Print.of(table);
+        Map<String, Integer> reasons = new TreeMap<>();
+        int figures = 0;
+        int worked = 0;
+        int differ = 0;
+        for (Print.Entry e : all) {
+            if (formula(e) != null) {
+                worked++;
+                figures += e.expected().size();
+                differ += e.recomputed().contains("differs") ? 1 : 0;
+            } else {
+                reasons.merge(left.getOrDefault(e.id(), left.get(e.group())), 1, Integer::sum);
+            }
+        }
+        StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "%-20s %3d of %3d entries, %3d figures, %d held to differ from print",
+                table, worked, all.size(), figures, differ));
+        reasons.forEach((reason, n) -> text.append("\n    ").append(n).append(" left: ").append(reason));
+        return text.toString();
     }
 
     /** Formulas here work in the units of the table. */

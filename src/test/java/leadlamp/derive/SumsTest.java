@@ -20,6 +20,7 @@ class SumsTest {
     private static final Map<String, String> BY_OTHER_MEANS = new TreeMap<>(Map.of(
             "oil viscosity at coldest start", "out of the grade's table",
             "coolant boiling point", "out of the steam table",
+            "coolant freezing point", "out of the maker's table of mixes",
             "boost leak opening", "air through a hole, by its own long rule; the three readings are printed",
             "shell hole open share", "where two circles cross; both holes and their offset are printed",
             "valve to valve gap", "where two valve heads come nearest over a turn of the crank; heads, centres and lifts are printed",

@@ -82,6 +82,36 @@ class GaugesTest {
     }
 
     @Test
+    void of_two_that_are_equally_fine_the_first_by_name_is_named() {
+        Shop.Judged judged = PIN.record("gauges: { my micrometer: { kind: micrometer, doubt: 0.004 mm }, a micrometer: { kind: micrometer, doubt: 0.004 mm } }"
+                + READ.formatted("vernier"));
+        assertThat(settling(judged, "cam gear pin diameter", "intake")).contains("a micrometer");
+    }
+
+    @Test
+    void a_range_that_just_reaches_the_size_reaches_it() {
+        Shop.Judged judged = PIN.record("gauges: { small micrometer: { kind: micrometer, doubt: 0.004 mm, range: from 0 to 4.98 mm } }" + READ.formatted("vernier"));
+        assertThat(settling(judged, "cam gear pin diameter", "intake")).contains("small micrometer");
+        Shop.Judged from = PIN.record("gauges: { big micrometer: { kind: micrometer, doubt: 0.004 mm, range: from 4.98 to 25 mm } }" + READ.formatted("vernier"));
+        assertThat(settling(from, "cam gear pin diameter", "intake")).contains("big micrometer");
+    }
+
+    @Test
+    void what_would_still_be_too_coarse_for_what_the_others_bring_is_not_named() {
+        Shop shop = Shop.limits("main bearing clearance: { least: 0.020 mm, most: 0.060 mm }\n");
+        Shop.Judged judged = shop.record("""
+                gauges:
+                  old bore gauge: { kind: bore gauge, resolution: 0.001 mm, doubt: 0.030 mm }
+                  micrometer A: { kind: micrometer, resolution: 0.001 mm, doubt: 0.004 mm, range: from 25 to 50 mm }
+                measurements:
+                  - { main bearing bore with shells: 48.040 mm, at: main 1 at 0, with: old bore gauge }
+                  - { main journal diameter: 48.00 mm, at: main 1 front at 0, with: vernier }
+                """);
+        assertThat(judged.on("main bearing clearance", "main 1")).isEqualTo("undecided, undecided");
+        assertThat(settling(judged, "main bearing clearance", "main 1")).isNotEqualTo(Optional.of("micrometer A"));
+    }
+
+    @Test
     void what_is_decided_needs_no_gauge() {
         Shop.Judged judged = PIN.record("measurements: [{ cam gear pin diameter: 5.00 mm, at: intake, with: micrometer }]");
         assertThat(settling(judged, "cam gear pin diameter", "intake")).isEmpty();

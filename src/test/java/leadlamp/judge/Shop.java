@@ -73,6 +73,11 @@ final class Shop {
         return new Shop(ENGINE + sections);
     }
 
+    /** A sheet of another engine, whole. */
+    static Shop whole(String sheet) {
+        return new Shop(sheet);
+    }
+
     /** A sheet without limits. */
     static Shop silent() {
         return new Shop(ENGINE);

@@ -66,6 +66,32 @@ class TradeLimitsTest {
     }
 
     @Test
+    void lines_for_two_states_of_the_reading_or_two_speeds_shut_each_other_out() {
+        assertThat(Shop.tradeLimits(Map.of("lubrication", """
+                valve lash:
+                  - { when: cold, most: 0.25 mm, kind: reason to look, basis: "common practice, no source" }
+                  - { when: hot, most: 0.20 mm, kind: reason to look, basis: "common practice, no source" }
+                engine oil pressure:
+                  - { speed: idle, least: 1 bar, kind: reason to look, basis: "common practice, no source" }
+                  - { speed: 3000 rpm, least: 3 bar, kind: reason to look, basis: "common practice, no source" }
+                """)).quantities()).containsExactly("engine oil pressure", "valve lash");
+    }
+
+    @Test
+    void lines_for_two_places_that_one_thing_may_have_together_are_refused() {
+        refused("""
+                valve stem clearance:
+                  - { at: intake, most: 0.05 mm, kind: reason to look, basis: "common practice, no source" }
+                  - { at: front, most: 0.07 mm, kind: reason to look, basis: "common practice, no source" }
+                """, "limited twice for one case");
+        refused("""
+                piston clearance:
+                  - { most: 0.05 mm, for: { piston form: 'cast, forged' }, kind: reason to look, basis: "common practice, no source" }
+                  - { most: 0.08 mm, for: { piston form: forged }, kind: reason to look, basis: "common practice, no source" }
+                """, "limited twice for one case");
+    }
+
+    @Test
     void a_word_that_nobody_can_write_is_refused_with_the_nearest() {
         refused("crankshaft end flaot: { most: 0.25 mm, kind: limit, basis: somewhere }\n", "crankshaft end flaot", "crankshaft end float");
         refused("piston clearance: { most: 0.1 mm, for: { piston forn: cast }, kind: limit, basis: somewhere }\n", "piston forn", "piston form");
