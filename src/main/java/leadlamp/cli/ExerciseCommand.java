@@ -53,6 +53,7 @@ final class ExerciseCommand {
         try {
             if (pupils == 0) {
                 Exercise exercise = exercises.make(topic, faults, seed, due);
+                free(exercise, Records.path(out));
                 write(exercise, Records.path(out));
                 say.result("Exercise " + exercise.id() + " lies in " + Plain.of(out) + ": read " + Exercise.RECORD + ", answer in "
                         + Exercise.ANSWERS + ", then type: leadlamp mark "
@@ -63,8 +64,13 @@ final class ExerciseCommand {
             for (int i = 1; i <= pupils; i++) {
                 String name = String.format(Locale.ROOT, "%02d", i);
                 Exercise exercise = exercises.make(topic, faults, seed + i - 1, due);
-                write(exercise, Records.path(out).resolve(name));
                 set.put(name, exercise);
+            }
+            for (Map.Entry<String, Exercise> one : set.entrySet()) {
+                free(one.getValue(), Records.path(out).resolve(one.getKey()));
+            }
+            for (Map.Entry<String, Exercise> one : set.entrySet()) {
+                write(one.getValue(), Records.path(out).resolve(one.getKey()));
             }
             try (OutputStream key = Target.open(Records.path(out).resolve("key.html"), List.of())) {
                 key.write(MarkText.key(set).getBytes(StandardCharsets.UTF_8));
@@ -103,13 +109,25 @@ final class ExerciseCommand {
         return practice.due();
     }
 
-    /** Never over answers that somebody wrote. */
-    private static void write(Exercise exercise, Path folder) throws Complaint, IOException {
-        Path answers = folder.resolve(Exercise.ANSWERS);
-        if (Files.exists(answers)) {
-            throw new Complaint(Say.quoted(answers.toString()) + " is there already; answers are never written over. Name another"
-                    + " folder.");
+    /** Never over a file that somebody wrote: all are looked for before the first is written. */
+    private static void free(Exercise exercise, Path folder) throws Complaint, IOException {
+        for (String name : List.of(Exercise.ANSWERS, Exercise.RECORD)) {
+            Path path = folder.resolve(name);
+            if (Files.exists(path)) {
+                throw new Complaint(Say.quoted(path.toString()) + " is there already, and an exercise is never written over it. Name"
+                        + " another folder.");
+            }
         }
+        for (Map.Entry<String, String> sheet : exercise.files().entrySet()) {
+            Path path = folder.resolve(sheet.getKey());
+            if (Files.exists(path) && !Files.readString(path).equals(sheet.getValue())) {
+                throw new Complaint(Say.quoted(path.toString()) + " is there already, and is another sheet than the exercise has. Name"
+                        + " another folder.");
+            }
+        }
+    }
+
+    private static void write(Exercise exercise, Path folder) throws Complaint, IOException {
         Target.of(folder + "/", 1);
         file(folder.resolve(Exercise.RECORD), exercise.record());
         for (Map.Entry<String, String> sheet : exercise.files().entrySet()) {
@@ -117,7 +135,7 @@ final class ExerciseCommand {
             Target.of(path.getParent() + "/", 1);
             file(path, sheet.getValue());
         }
-        file(answers, exercise.answers());
+        file(folder.resolve(Exercise.ANSWERS), exercise.answers());
     }
 
     private static void file(Path path, String text) throws Complaint, IOException {
