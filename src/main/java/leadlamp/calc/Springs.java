@@ -298,4 +298,26 @@ public final class Springs {
         Argument.notBelowZero("rise of the retainer", rise);
         return rate * rise;
     }
+
+    /**
+     * What valve springs have in hand, beside what the maker's had at the maker's own speed.
+     *
+     * <p>load / (mass × lift × speed²), each over the same of the standard engine. The force that keeps a follower on its lobe grows
+     * with the mass that moves, with the lift and with the square of the speed; on the same lobes nothing else enters.
+     *
+     * @param load  load at full lift over the standard one; above zero
+     * @param mass  moving mass over the standard one; above zero
+     * @param lift  lift over the standard one; above zero
+     * @param speed greatest speed over the standard one; above zero
+     * @return margin over the standard one; 1 is as much as the maker left
+     * @throws IllegalArgumentException if an argument is outside the range above or not finite
+     * @see "Newton's second law, harmonic lift: acceleration = lift / 2 × (2π × cam speed)² for one form of lobe"
+     */
+    public static double marginAgainst(double load, double mass, double lift, double speed) {
+        Argument.aboveZero("load over the standard one", load);
+        Argument.aboveZero("moving mass over the standard one", mass);
+        Argument.aboveZero("lift over the standard one", lift);
+        Argument.aboveZero("speed over the standard one", speed);
+        return load / (mass * lift * speed * speed);
+    }
 }

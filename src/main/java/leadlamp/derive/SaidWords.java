@@ -53,6 +53,8 @@ final class SaidWords {
         names.putAll(BottomEndWords.names());
         names.putAll(FastenerWords.names());
         names.putAll(CamDriveWords.names());
+        names.putAll(ValveGearQuestions.names());
+        names.putAll(ValveGearWords.names());
         return names;
     }
 
@@ -65,6 +67,8 @@ final class SaidWords {
         InQuestion.all(tells);
         FastenerWords.all(tells);
         CamDriveWords.all(tells);
+        ValveGearQuestions.all(tells);
+        ValveGearWords.all(tells);
         words.overSheet("rev limit", "rev limit", "output", "rev limit");
         words.overSheet("boost", "boost", "output", "boost");
         words.overSheet("torque", "target torque", "output", "torque");

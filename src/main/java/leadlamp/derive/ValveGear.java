@@ -123,7 +123,20 @@ final class ValveGear {
                     .by(v -> Valves.areaRatio(Sets.greatest(v.all("lash adjuster bleed hole")), Sets.least(v.all("lash adjuster bleed hole"))))
                     .sum((v, r) -> "(largest " + v.show(Sets.greatest(v.all("lash adjuster bleed hole")), "lash adjuster bleed hole") + " / smallest "
                             + v.show(Sets.least(v.all("lash adjuster bleed hole")), "lash adjuster bleed hole") + ") squared").figures(2);
-            default -> null;
+            case "inner spring bind margin" -> value(name).from(reading("inner valve spring installed height"),
+                    reading("inner valve spring solid height"), lift())
+                    .by(v -> Springs.bindMargin(v.get("inner valve spring installed height"), v.get("valve lift"),
+                            v.get("inner valve spring solid height")))
+                    .sum("installed {inner valve spring installed height} - lift {valve lift} - solid {inner valve spring solid height}");
+            case "valve tip ground" -> value(name).from(Take.removed("valve tip")).by(v -> v.get("machining valve tip removed"))
+                    .sum("ground off {machining valve tip removed}");
+            case "valve tip sweep share" -> value(name).from(reading("valve tip sweep width"), reading("valve stem diameter"))
+                    .by(v -> Sets.ratio(v.get("valve tip sweep width"), v.get("valve stem diameter")))
+                    .sum("mark {valve tip sweep width} / stem {valve stem diameter}").figures(0);
+            case "pushrod length error" -> value(name).from(reading("pushrod length"), reading("pushrod length wanted"))
+                    .by(v -> v.get("pushrod length") - v.get("pushrod length wanted"))
+                    .sum("{pushrod length} - wanted {pushrod length wanted}");
+            default -> ValveMates.entry(name);
         };
     }
 
@@ -156,12 +169,48 @@ final class ValveGear {
                 if (read.isEmpty()) {
                     read = reading("valve lift expected").at(site, place);
                 }
-                if (read.isEmpty()) {
+                if (read.isEmpty() && ofTheSheetsLift(site, place)) {
                     read = sheet("standard", "valve lift").at(site, place);
                 }
                 return read.map(slot -> new Slot(name(), slot.values(), slot.reduce()));
             }
         };
+    }
+
+    /** Whether nothing is told of lobes or rockers of another drawing: only then is the sheet's lift that of the engine as built. */
+    private static boolean ofTheSheetsLift(Site site, String place) {
+        for (String part : List.of("camshaft", "rocker")) {
+            for (Statement s : site.said(part)) {
+                if (s.what().equals("origin") && List.of(ValveGearQuestions.OTHER).contains(s.says()) && site.related(s.at(), place)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** The line of a lift or ratio that is proven to be over the sheet's. */
+    static Optional<Statement> liftOver(Site site, String valve) {
+        Optional<Value> lift = site.store.at("valve lift", valve).filter(v -> v.low().isPresent() && v.told().isEmpty());
+        Optional<Statement> standard = site.sheet("standard", valve, "valve lift").filter(s -> s.value().isPresent());
+        if (lift.isEmpty() || standard.isEmpty()) {
+            return Optional.empty();
+        }
+        double most = standard.get().value().get().high();
+        for (LimitLine line : site.build.sheet().limits()) {
+            if (line.quantity().equals("valve lift") && line.most().isPresent() && (line.at().isEmpty() || site.store.covers(line.at(), valve))) {
+                most = Math.max(most, line.most().get().high());
+            }
+        }
+        if (lift.get().low().get().value() - 2 * lift.get().low().get().standardUncertainty() <= most) {
+            return Optional.empty();
+        }
+        for (Statement s : site.build.statements()) {
+            if (s.form() == Statement.Form.READ && s.of().equals("valve lift") && lift.get().places().contains(s.where())) {
+                return Optional.of(s);
+            }
+        }
+        return Optional.empty();
     }
 
     static Take duration() {
@@ -185,7 +234,7 @@ final class ValveGear {
         return middle("sheet limits valve spring installed height", "valve spring installed height");
     }
 
-    private static Take middle(String name, String quantity) {
+    static Take middle(String name, String quantity) {
         return by(name, (site, place) -> {
             for (LimitLine line : site.build.sheet().limits()) {
                 if (line.quantity().equals(quantity) && (line.at().isEmpty() || site.store.covers(line.at(), place)) && line.times().isEmpty()) {
