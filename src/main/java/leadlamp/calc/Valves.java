@@ -2,6 +2,9 @@ package leadlamp.calc;
 
 /** Valves, lash and what drives the valves. */
 public final class Valves {
+    /** Share by which a lift must be over the sheet's before it speaks of other lobes or rockers: common practice, no source. */
+    public static final double MORE_LIFT = 0.02;
+
     private Valves() {
     }
 

@@ -189,7 +189,7 @@ final class ValveGear {
         return true;
     }
 
-    /** The line of a lift or ratio that is proven to be over the sheet's. */
+    /** The line of a lift that is proven to be more than the sheet's, by what speaks of other lobes or rockers. */
     static Optional<Statement> liftOver(Site site, String valve) {
         Optional<Value> lift = site.store.at("valve lift", valve).filter(v -> v.low().isPresent() && v.told().isEmpty());
         Optional<Statement> standard = site.sheet("standard", valve, "valve lift").filter(s -> s.value().isPresent());
@@ -202,7 +202,7 @@ final class ValveGear {
                 most = Math.max(most, line.most().get().high());
             }
         }
-        if (lift.get().low().get().value() - 2 * lift.get().low().get().standardUncertainty() <= most) {
+        if (lift.get().low().get().value() - 2 * lift.get().low().get().standardUncertainty() <= most * (1 + Valves.MORE_LIFT)) {
             return Optional.empty();
         }
         for (Statement s : site.build.statements()) {
