@@ -49,7 +49,7 @@ final class ValveGearQuestions {
     /** The words, as subject and property, and what each may say. */
     static Map<String, List<String>> names() {
         Map<String, List<String>> names = new TreeMap<>();
-        names.put("valve room in question", List.of("read", "faces cut", "camshaft", "setting", "piston", "valve", "seat", "lift", "trial"));
+        names.put("valve contact in question", List.of("read", "faces cut", "camshaft", "setting", "piston", "valve", "seat", "lift", "trial"));
         names.put("valve meeting in question", List.of("read", "camshaft", "larger valve"));
         names.put("valve seat work", List.of("seat cut", "valve renewed", "insert renewed", "tip ground"));
         names.put("valve guide fit in question", List.of("read", "guide renewed", "second-hand", "rocked"));
@@ -62,7 +62,7 @@ final class ValveGearQuestions {
         names.put("lash adjuster reach in question", List.of("read", "faces cut", "seat work", "camshaft", "rocker", "pushrod"));
         names.put("lash adjuster priming in question", List.of("told", "cams out"));
         names.put("lash adjuster set in question", List.of("renewed", "second-hand", "hole read", "leak-down read", "form told", "mixed"));
-        names.put("valve spring travel in question", List.of("read", "spring", "camshaft", "rocker", "shim", "lift"));
+        names.put("valve spring bind in question", List.of("read", "spring", "camshaft", "rocker", "shim", "lift"));
         names.put("valve spring load in question", List.of("read", "second-hand", "spring"));
         names.put("valve spring length in question", List.of("read", "second-hand"));
         names.put("valve spring height in question", List.of("read", "seat cut"));
@@ -70,18 +70,18 @@ final class ValveGearQuestions {
         names.put("valve spring revs in question", List.of("rev limit", "camshaft", "rated"));
         names.put("spring retainer gap in question", List.of("read", "guide renewed", "seal", "retainer", "camshaft", "rocker", "lift", "struck"));
         names.put("collet hold in question", List.of("other make", "second-hand"));
-        names.put("collet wear in question", List.of("looked"));
+        names.put("collet marks in question", List.of("looked"));
         names.put("cam follower lobe in question", List.of("follower told", "looked"));
         names.put("camshaft mates in question", List.of("new lobes", "other lobes", "followers told"));
         names.put("valve setting in question", List.of("heat told", "step told"));
         names.put("cam follower fit in question", List.of("read", "second-hand"));
         names.put("cam follower freedom in question", List.of("looked", "guide told"));
         names.put("cam lobe lift in question", List.of("read", "second-hand"));
-        names.put("cam lobe wear in question", List.of("looked"));
+        names.put("cam lobe marks in question", List.of("looked"));
         names.put("rocker change in question", List.of("ratio", "lift", "rocker", "tip looked", "rub looked", "sweep read"));
         names.put("rocker bush in question", List.of("read", "second-hand"));
-        names.put("rocker wear in question", List.of("looked"));
-        names.put("rocker shaft wear in question", List.of("looked"));
+        names.put("rocker marks in question", List.of("looked"));
+        names.put("rocker shaft marks in question", List.of("looked"));
         names.put("pushrod truth in question", List.of("read", "second-hand", "looked"));
         names.put("pushrod size in question", List.of("read"));
         names.put("cam bearing fit in question", List.of("read", "hole seen"));
@@ -128,7 +128,7 @@ final class ValveGearQuestions {
         for (String camshaft : tells.places("each camshaft", "camshaft end float")) {
             question.camFloat(camshaft);
             question.mates(camshaft);
-            tells.say("rocker shaft", camshaft, "wear in question", "looked", tells.looked(List.of("rocker shaft"), camshaft, "stepped", "worn", "grooved"));
+            tells.say("rocker shaft", camshaft, "marks in question", "looked", tells.looked(List.of("rocker shaft"), camshaft, "stepped", "worn", "grooved"));
         }
         tells.say("camshaft", Place.ENGINE, "oiling in question", "cams out", step(tells, "cams fitted"));
         tells.say("camshaft", Place.ENGINE, "oiling in question", "rockers out", step(tells, "rockers fitted"));
@@ -148,7 +148,7 @@ final class ValveGearQuestions {
     }
 
     private void room(String valve) {
-        String what = "room in question";
+        String what = "contact in question";
         tells.sayBy("valve", valve, what, "read", tells.reading(valve, "valve piston clearance", "valve pocket room"));
         tells.say("valve", valve, what, "faces cut", tells.machined(List.of("head face", "block face"), valve, CUT));
         tells.say("valve", valve, what, "camshaft", otherCamshaft(tells, valve).or(() -> groundCamshaft(tells, valve)));
@@ -247,7 +247,7 @@ final class ValveGearQuestions {
     // --- springs and what holds them
 
     private void travel(String valve) {
-        String what = "travel in question";
+        String what = "bind in question";
         tells.sayBy("valve spring", valve, what, "read", tells.reading(valve, "valve spring solid height", "spring bind margin",
                 "inner valve spring solid height"));
         tells.say("valve spring", valve, what, "spring", tells.word(SPRING, valve, "origin", NOT_MAKERS));
@@ -302,7 +302,7 @@ final class ValveGearQuestions {
         tells.say("collet", valve, what, "other make", tells.word(COLLET, valve, "origin", NOT_MAKERS)
                 .or(() -> tells.word(RETAINER, valve, "origin", NOT_MAKERS)).or(() -> tells.word(VALVE, valve, "origin", NOT_MAKERS)));
         tells.say("collet", valve, what, "second-hand", tells.word(COLLET, valve, "state", "second-hand"));
-        tells.say("collet", valve, "wear in question", "looked", tells.looked(COLLET, valve, "worn", "stepped", "cracked", "wrong way round", "rubs")
+        tells.say("collet", valve, "marks in question", "looked", tells.looked(COLLET, valve, "worn", "stepped", "cracked", "wrong way round", "rubs")
                 .or(() -> tells.looked(RETAINER, valve, "cracked", "pulled through", "worn")));
     }
 
@@ -340,7 +340,7 @@ final class ValveGearQuestions {
     private void lobe(String valve) {
         tells.sayBy("cam lobe", valve, "lift in question", "read", tells.reading(valve, "cam lobe height"));
         tells.say("cam lobe", valve, "lift in question", "second-hand", tells.word(CAMSHAFT, valve, "state", "second-hand"));
-        tells.say("cam lobe", valve, "wear in question", "looked", tells.looked(LOBE, valve, "worn", "pitted", "scuffed", "edge wear", "cracked"));
+        tells.say("cam lobe", valve, "marks in question", "looked", tells.looked(LOBE, valve, "worn", "pitted", "scuffed", "edge wear", "cracked"));
     }
 
     private void rocker(String valve) {
@@ -359,7 +359,7 @@ final class ValveGearQuestions {
         String bush = "bush in question";
         tells.sayBy("rocker", valve, bush, "read", tells.reading(valve, "rocker bore", "rocker shaft diameter", "rocker clearance"));
         tells.say("rocker", valve, bush, "second-hand", tells.word(List.of("rocker", "rocker shaft"), valve, "state", "second-hand"));
-        tells.say("rocker", valve, "wear in question", "looked", tells.looked(ROCKER, valve, "worn", "grooved"));
+        tells.say("rocker", valve, "marks in question", "looked", tells.looked(ROCKER, valve, "worn", "grooved"));
     }
 
     private void pushrod(String pushrod) {

@@ -37,7 +37,7 @@ final class ValveGearWords {
         names.put("valve heat at setting", List.of("as sheet", "hot by cold figure", "cold by hot figure"));
         names.put("valve lash since work", List.of("after", "before"));
         names.put("lash shim size made", List.of("yes", "no"));
-        names.put("lash adjuster set", List.of("alike", "two forms", "two makes"));
+        names.put("lash adjuster likeness", List.of("alike", "two forms", "two makes"));
         names.put("valve spring load judged by", List.of("limit", "mates"));
         names.put("valve depth judged by", List.of("limit", "mates"));
         names.put("spring retainer depth judged by", List.of("limit", "mates"));
@@ -204,10 +204,10 @@ final class ValveGearWords {
             }
         }
         if (where.isEmpty()) {
-            tells.lack("lash adjuster set", Place.ENGINE, "lash adjuster form");
+            tells.lack("lash adjuster likeness", Place.ENGINE, "lash adjuster form");
             return;
         }
-        tells.say("lash adjuster", Place.ENGINE, "set", says.isEmpty() ? "alike" : says, where);
+        tells.say("lash adjuster", Place.ENGINE, "likeness", says.isEmpty() ? "alike" : says, where);
     }
 
     // --- springs and collets

@@ -31,8 +31,8 @@ final class ValveMates {
                             + v.show(Sets.mean(v.all("mates' valve spring seat load")), "valve spring seat load") + " - 1").figures(0);
             case "retainer depth difference" -> value(name).from(reading("spring retainer depth"), mates("spring retainer depth"))
                     .by(v -> Math.abs(v.get("spring retainer depth") - Sets.mean(v.all("mates' spring retainer depth"))))
-                    .sum((v, r) -> v.show("spring retainer depth") + " against the mean of its mates, "
-                            + v.show(Sets.mean(v.all("mates' spring retainer depth")), "spring retainer depth"));
+                    .sum((v, r) -> Shapes.apart(v, v.get("spring retainer depth"), "", Sets.mean(v.all("mates' spring retainer depth")),
+                            "mean of its mates ", "spring retainer depth"));
             case "valve recession against mates" -> value(name).from(whereNoLimit(reading("valve recession")), mates("valve recession"))
                     .by(v -> v.get("valve recession") - Sets.mean(v.all("mates' valve recession")))
                     .sum((v, r) -> v.show("valve recession") + " - mean of its mates "
@@ -47,14 +47,15 @@ final class ValveMates {
                             + " / quickest " + v.show(Sets.least(v.all("lash adjuster leak-down time")), "lash adjuster leak-down time")).figures(1);
             case "adjuster bleed wait" -> value(name).from(step("cams or rockers down", false, "rockers fitted", "cams fitted"),
                     step("turned", true, "timing drive fitted", "turned by hand", "turned plugs out"))
-                    .by(v -> Days.between(v.get("cams or rockers down"), v.get("turned"))).sum("from tightening to turning").in(Days.MINUTES).figures(0);
+                    .by(v -> Days.between(v.get("cams or rockers down"), v.get("turned")))
+                    .sum((v, r) -> Days.apart(v, "cams or rockers down", "turned")).in(Days.MINUTES).figures(0);
             case "valve spring margin against standard" -> value(name).from(reading("valve spring open load"), standardLoad(), ValveGear.lift(),
                     sheet("standard", "valve lift"), Take.use("rev limit"), sheet("output", "rev limit"), mass(), sameLobes())
                     .by(v -> Springs.marginAgainst(Sets.ratio(v.get("valve spring open load"), v.get(STANDARD_LOAD)),
                             v.get(MASS), Sets.ratio(v.get("valve lift"), v.get("sheet standard valve lift")),
                             Sets.ratio(v.get("use rev limit"), v.get("sheet output rev limit"))))
-                    .sum("load {valve spring open load} over {" + STANDARD_LOAD + "}, by lift {valve lift} over {sheet standard valve lift}, by the "
-                            + "square of {use rev limit} over {sheet output rev limit}").figures(2);
+                    .sum("({valve spring open load} / sheet {" + STANDARD_LOAD + "}) / (mass {" + MASS + "} x ({valve lift} / sheet {sheet standard "
+                            + "valve lift}) x ({use rev limit} / sheet {sheet output rev limit}) squared)").figures(2);
             case "weakest valve spring margin" -> value(name).from(Take.lowest("valve spring margin against standard"))
                     .by(v -> v.get("valve spring margin against standard")).sum("least of all valves {valve spring margin against standard}").figures(2);
             default -> null;
