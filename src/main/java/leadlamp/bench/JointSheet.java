@@ -1,10 +1,13 @@
 package leadlamp.bench;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import leadlamp.calc.Wrenches;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Reading;
 import leadlamp.quantity.Written;
@@ -18,6 +21,8 @@ import leadlamp.report.draw.BoltPlan;
 final class JointSheet {
     /** More bolts than this are ticked as one. */
     private static final int MOST_ROWS = 30;
+    /** Lengths of an extension worth printing, in hundredths of the wrench. */
+    private static final int[] EXTENSIONS = {10, 20, 30};
 
     private final Build build;
     private final String joint;
@@ -28,19 +33,64 @@ final class JointSheet {
     }
 
     void write(Page page) {
-        page.element("<h2>", joint, "</h2>");
+        page.raw("<section class=\"card\">\n").element("<h2>", joint, "</h2>");
         page.raw("<dl>\n");
         for (String what : List.of("bolts", "thread", "class", "into", "holes", "washer", "uses", "each")) {
             scalar(what).ifPresent(says -> entry(page, what, says));
         }
         entry(page, "thread state", below("threads").map(JointSheet::said).orElse("the sheet does not say"));
+        entry(page, "before the bolt goes in", preparation());
         below("lengths").ifPresent(lengths -> entry(page, "lengths by hole", said(lengths)));
         entry(page, "wrench that suits", wrenches());
         page.raw("</dl>\n");
         plan().ifPresent(page::picture);
         table(page);
-        page.raw("<p class=\"soft\">With an extension in line: set torque × wrench length ÷ (wrench length + extension)."
-                + " Wrench length ________ extension ________ set ________</p>\n");
+        extension(page);
+        page.raw("</section>\n");
+    }
+
+    /** What is done to hole and thread, from what the sheet says of both; common practice, no source. */
+    private String preparation() {
+        List<String> said = new ArrayList<>();
+        boolean blind = scalar("holes").filter("blind"::equals).isPresent();
+        said.add(blind ? "hole dry and empty to its bottom: a lamp, a rod, air" : "thread of hole and bolt clean");
+        if (scalar("uses").filter("1"::equals).isPresent()) {
+            said.add("new bolts: the sheet uses them once");
+        }
+        return String.join("; ", said);
+    }
+
+    /** What to set where an extension stands in line with the wrench. At a right angle the torque is set as it stands. */
+    private void extension(Page page) {
+        List<Written> torques = new ArrayList<>();
+        for (String stage : stages()) {
+            if (Reading.read(stage, Dimension.TORQUE, Optional.empty()) instanceof Reading.Read read && read.written().figure()) {
+                torques.add(read.written());
+            }
+        }
+        if (torques.isEmpty()) {
+            return;
+        }
+        page.raw("<table class=\"small\">\n<caption>Set on the wrench with an extension in line, by the extension's length as a share of the"
+                + " wrench's, grip to square</caption>\n<thead><tr><th scope=\"col\">Torque</th>");
+        for (int percent : EXTENSIONS) {
+            page.raw("<th scope=\"col\">" + percent + " %</th>");
+        }
+        page.raw("<th scope=\"col\">yours: ____ %</th></tr></thead>\n<tbody>\n");
+        for (Written torque : torques) {
+            page.raw("<tr><th scope=\"row\">").text(torque.text()).raw("</th>");
+            for (int percent : EXTENSIONS) {
+                page.raw("<td>").text(setting(torque, percent / 100.0)).raw("</td>");
+            }
+            page.raw("<td class=\"write\"></td></tr>\n");
+        }
+        page.raw("</tbody>\n</table>\n<p class=\"soft\">set = torque × wrench ÷ (wrench + extension)</p>\n");
+    }
+
+    private static String setting(Written torque, double share) {
+        double set = torque.unit().fromSi(Wrenches.settingFor(torque.low(), 1, share));
+        return BigDecimal.valueOf(set).setScale(Math.max(1, torque.figures()), RoundingMode.HALF_UP).toPlainString() + " "
+                + torque.unit().word();
     }
 
     private static void entry(Page page, String word, String says) {
@@ -49,7 +99,7 @@ final class JointSheet {
 
     private void table(Page page) {
         List<String> stages = stages();
-        page.raw("<div class=\"wide\"><table>\n<thead><tr><th scope=\"col\">Bolt</th>");
+        page.raw("<table>\n<thead><tr><th scope=\"col\">Bolt</th>");
         for (String stage : stages.isEmpty() ? List.of("torque: the sheet gives none") : stages) {
             page.raw("<th scope=\"col\">").text(stage).raw("</th>");
         }
@@ -61,7 +111,7 @@ final class JointSheet {
             }
             page.raw("</tr>\n");
         }
-        page.raw("</tbody>\n</table></div>\n");
+        page.raw("</tbody>\n</table>\n");
     }
 
     /** In the order of the sequence; else by number; else all as one. */

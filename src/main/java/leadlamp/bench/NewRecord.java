@@ -66,6 +66,7 @@ public final class NewRecord {
         line("# Take the # away from a line when you know what it asks, and put what you know in place of `unknown`.");
         line("# Leave a line as it is, or throw it away, and it says nothing. `unknown` without its # says: looked, could not tell.");
         line("# A value carries its unit: mm, thou, N·m, lbf.ft, bar, psi. `at: each` is every place; `at: 2` is one.");
+        line("# An editor that knows YAML schemas completes the words: see README, \"In an editor\".");
         line("# `with:` names the gauge. `note:` may stand in any entry. `told by: owner` says that it is not your own knowledge.");
         line("");
         line("build:");
@@ -231,14 +232,20 @@ public final class NewRecord {
     }
 
     private void steps() {
-        section("steps", "each with its date, or done; `left out` says that it was not done");
+        line("");
+        comment("steps:", "each with its date, or done; `left out` says that it was not done");
         StepGraph graph = sheet.layout() instanceof SheetLayout layout
                 ? new StepGraph(words, layout::layoutWord, layout.order(), layout.hidden())
                 : new StepGraph(words, word -> Optional.empty(), List.of(), Map.of());
         for (String step : graph.steps()) {
             comment(OFF + "- { " + step + ": unknown }", words.step(step).map(s -> s.gloss()).orElse(""));
         }
-        comment(OFF + "- next: engine stripped", "the step that you mean to do next: what it closes is due now");
+        comment("  - next: " + first(graph), "the step that you mean to do next: what it closes is due now");
+    }
+
+    /** The first step that an engine that comes in is before. */
+    private static String first(StepGraph graph) {
+        return graph.steps().contains("engine stripped") ? "engine stripped" : graph.steps().get(0);
     }
 
     private void protection() {

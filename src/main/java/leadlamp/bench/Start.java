@@ -41,6 +41,25 @@ final class Start {
         return steps;
     }
 
+    /** What to read off and keep, with the sheet's figure beside it. */
+    List<String> readings() {
+        List<String> readings = new ArrayList<>(List.of("Oil pressure seen after, seconds of cranking", "Oil pressure, cold, at the speed of the start",
+                "Oil temperature"));
+        for (LimitLine limit : build.sheet().limits()) {
+            if (limit.quantity().equals(PRESSURE)) {
+                List<String> at = new ArrayList<>();
+                limit.asides().forEach((word, says) -> at.add(word + " " + says));
+                readings.add("Oil pressure at " + String.join(", ", at) + "; least " + limit.least().map(Written::text).orElse("not given"));
+            }
+        }
+        if (graph.steps().contains("coolant filled")) {
+            readings.add("Coolant temperature when the thermostat opens");
+        }
+        readings.add("Leaks looked for, cold and hot");
+        readings.add("Noises, and where");
+        return readings;
+    }
+
     /** The sheet's pressures, and what is common practice, no source. */
     List<String> stops() {
         List<String> stops = new ArrayList<>();

@@ -27,6 +27,8 @@ import leadlamp.audit.Way;
 import leadlamp.judge.TradeLimits;
 import leadlamp.judge.TradeLimits;
 import leadlamp.record.Problem;
+import leadlamp.record.RecordSchema;
+import leadlamp.record.SheetSchema;
 import leadlamp.record.Where;
 import leadlamp.record.Where;
 import leadlamp.record.Yaml;
@@ -40,7 +42,8 @@ import leadlamp.words.Words;
  */
 public final class CompileKnowledge {
     private static final List<String> MADE = List.of(Words.RESOURCE, CheckPages.RESOURCE, RulebaseFile.RESOURCE,
-            TradeLimits.RESOURCE, Casebook.RESOURCE, Looks.RESOURCE, PastFile.RESOURCE, PastFile.RULES);
+            TradeLimits.RESOURCE, Casebook.RESOURCE, Looks.RESOURCE, PastFile.RESOURCE, PastFile.RULES, RecordSchema.RESOURCE,
+            SheetSchema.RESOURCE);
 
     /** What to do about faults: stop, which is usual, or only tell them and leave out what cannot be read. */
     private static final String FAULTS = "leadlamp.faults";
@@ -122,6 +125,13 @@ public final class CompileKnowledge {
             Casebook.compile(pages.cases(), builds(rules, pages.cases()), out);
         }
         faults.addAll(looks(rules, words, classes));
+        Files.createDirectories(classes.resolve("leadlamp/schema"));
+        try (OutputStream out = Files.newOutputStream(classes.resolve(RecordSchema.RESOURCE.substring(1)))) {
+            RecordSchema.write(words, out);
+        }
+        try (OutputStream out = Files.newOutputStream(classes.resolve(SheetSchema.RESOURCE.substring(1)))) {
+            SheetSchema.write(words, out);
+        }
         System.out.println("Compiled " + all.size() + " rules, " + pages.checks().size() + " checks and "
                 + pages.conditions().size() + " conditions");
         return faults;

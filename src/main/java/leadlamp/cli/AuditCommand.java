@@ -16,6 +16,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import leadlamp.rank.RiskLevel;
+import leadlamp.record.Build;
+import leadlamp.report.Photographs;
 import leadlamp.report.Plain;
 import leadlamp.report.ReportModel;
 
@@ -25,6 +27,7 @@ final class AuditCommand {
     private static final String OUT = "--out";
     private static final String AT_LEAST = "--at-least";
     private static final String BRIEF = "--brief";
+    private static final String SINCE = "--since";
     private static final int CLEAN = 0;
     private static final int FOUND = 1;
     private static final int NOT_IN_FULL = 2;
@@ -37,6 +40,7 @@ final class AuditCommand {
     private final RiskLevel level;
     private final List<Path> records;
     private final Optional<Target> target;
+    private final Optional<Earlier> earlier;
     private int status = CLEAN;
     private int loud;
     private int notInFull;
@@ -52,6 +56,7 @@ final class AuditCommand {
         this.records = Records.named(arguments.words());
         this.target = arguments.value(OUT).isPresent()
                 ? Optional.of(Target.of(arguments.value(OUT).get(), records.size())) : Optional.empty();
+        this.earlier = arguments.value(SINCE).isPresent() ? Optional.of(Earlier.of(arguments.value(SINCE).get())) : Optional.empty();
         if (brief && form != Form.TERMINAL) {
             throw new Complaint("--brief is for the terminal; leave it out, or leave --as out.");
         }
@@ -62,7 +67,7 @@ final class AuditCommand {
 
     static int run(List<String> typed, Say say) throws Complaint, IOException {
         Arguments arguments = Arguments.of(typed, Map.of(AS, "a form", OUT, "a file or a folder", AT_LEAST,
-                "a risk level", BRIEF, ""));
+                "a risk level", BRIEF, "", SINCE, "an earlier JSON answer"));
         AuditCommand command = new AuditCommand(arguments, say);
         if (command.records.size() == 1) {
             command.one(new Desk());
@@ -90,7 +95,7 @@ final class AuditCommand {
         if (done.report().isEmpty()) {
             return;
         }
-        ReportModel report = done.report().get();
+        ReportModel report = whole(record, done);
         if (target.isPresent()) {
             Path file = target.get().file(record, form);
             write(report, file);
@@ -116,7 +121,7 @@ final class AuditCommand {
                 Desk.Done done = under.remove().get();
                 count(record, done);
                 if (done.report().isPresent()) {
-                    summary.append(report(record, done.report().get(), together));
+                    summary.append(report(record, whole(record, done), together));
                 } else {
                     summary.append(record).append(": not audited.\n");
                 }
@@ -133,6 +138,24 @@ final class AuditCommand {
             form.write(together, say, brief, say.out());
         }
         summary(summary.append(total()).toString());
+    }
+
+    /** The report with what stands beside the record: an earlier answer, and for a page its photographs. */
+    private ReportModel whole(Path record, Desk.Done done) {
+        ReportModel report = done.report().orElseThrow();
+        if (earlier.isPresent()) {
+            report = earlier.get().beside(report, say);
+        }
+        Build build = done.audit().orElseThrow().build();
+        if (form == Form.HTML && !build.photos().isEmpty()) {
+            report = report.photos(Photographs.of(build, record));
+            for (ReportModel.Photo photo : report.photos()) {
+                if (!photo.problem().isEmpty()) {
+                    say.remark(photo.problem());
+                }
+            }
+        }
+        return report;
     }
 
     /** Writes the report, or keeps it for the stream that holds them all; gives its line of the summary. */

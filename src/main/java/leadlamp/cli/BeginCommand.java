@@ -55,6 +55,12 @@ final class BeginCommand {
         } catch (IllegalArgumentException otherDisk) {
             throw new Complaint("The record and its engine sheet must lie on one disk.");
         }
+        if (Files.exists(out)) {
+            throw new Complaint(Say.quoted(out.toString()) + " is there already; a new record is never written over a file.");
+        }
+        if (seen.startsWith("..")) {
+            throw new Complaint("The engine sheet must lie in the folder of the record or below it; copy it there first.");
+        }
         try {
             Files.write(out, NewRecord.of(sheet, seen, words).getBytes(StandardCharsets.UTF_8),
                     StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);

@@ -14,6 +14,7 @@ final class Help {
                   --out FILE or FOLDER    write it there; several records want a folder
                   --at-least LEVEL        status 1 from this risk level on: High (as it is), Serious, Medium, Low
                   --brief                 one line a finding
+                  --since OLD.json        also what is new, worse and settled since an earlier answer, kept by --as json
               leadlamp next RECORD        what to settle before the next step, and which reading settles most
               leadlamp sheets RECORD      sheets for the bench: tightening, clearances, order list, first start, hand-over
                   --out FOLDER            write them there
@@ -39,7 +40,7 @@ final class Help {
                   --as FORM               terminal (as it is), html or json
                   --out FILE or FOLDER    write it there
                   --steps                 each step of the reasoning
-              leadlamp schema answer      the JSON Schema of the JSON answer
+              leadlamp schema NAME        a JSON Schema: answer (of --as json), record or sheet (for an editor of YAML)
               leadlamp help               this
               leadlamp version            which Leadlamp this is
 

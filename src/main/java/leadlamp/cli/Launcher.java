@@ -28,7 +28,12 @@ public final class Launcher {
             if (command != null) {
                 Process process = null;
                 try {
-                    process = new ProcessBuilder(command).inheritIO().start();
+                    ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
+                    String columns = columns();
+                    if (columns != null) {
+                        builder.environment().put("COLUMNS", columns);
+                    }
+                    process = builder.start();
                 } catch (IOException e) {
                     // Then it must do without.
                 }
@@ -109,6 +114,33 @@ public final class Launcher {
             }
         }
         return words <= 3 && !folder;
+    }
+
+    /** How wide the terminal is, where the results go to one and nobody has said yet; else null. */
+    private static String columns() {
+        if (System.getenv("COLUMNS") != null) {
+            return null;
+        }
+        try {
+            String out = new File("/proc/self/fd/1").getCanonicalPath();
+            if (!out.startsWith("/dev/pts/") && !out.startsWith("/dev/tty")) {
+                return null;
+            }
+            Process size = new ProcessBuilder("stty", "size").redirectInput(new File(out)).start();
+            byte[] told = size.getInputStream().readAllBytes();
+            int at = 0;
+            while (at < told.length && told[at] != ' ') {
+                at++;
+            }
+            int end = at + 1;
+            while (end < told.length && told[end] >= '0' && told[end] <= '9') {
+                end++;
+            }
+            return end > at + 1 && end <= told.length ? new String(told, at + 1, end - at - 1) : null;
+        } catch (IOException e) {
+            // No such system, or no such program: then it is as wide as is usual.
+            return null;
+        }
     }
 
     private static boolean audits(String[] arguments) {

@@ -6,8 +6,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import leadlamp.audit.Audit;
 import leadlamp.bench.BenchSheets;
+import leadlamp.report.Photographs;
 import leadlamp.report.Plain;
+import leadlamp.report.ReportModel;
 
 /** Sheets to print and take to the bench. */
 final class SheetsCommand {
@@ -31,8 +34,10 @@ final class SheetsCommand {
             return NOT_IN_FULL;
         }
         Target.of(folder + "/", 1);
-        for (Map.Entry<String, String> sheet : BenchSheets.of(done.audit().orElseThrow(), done.report().get(),
-                desk.words()).entrySet()) {
+        Audit audit = done.audit().orElseThrow();
+        ReportModel report = audit.build().photos().isEmpty() ? done.report().get()
+                : done.report().get().photos(Photographs.of(audit.build(), record));
+        for (Map.Entry<String, String> sheet : BenchSheets.of(audit, report, desk.words()).entrySet()) {
             Path file = Records.path(folder).resolve(sheet.getKey());
             try (OutputStream out = Target.open(file, List.of(record))) {
                 out.write(sheet.getValue().getBytes(StandardCharsets.UTF_8));

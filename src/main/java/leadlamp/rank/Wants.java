@@ -45,7 +45,28 @@ final class Wants {
         }
     }
 
-    private void add(String reading, List<String> places, List<Wanted> wanted) {
+    /** What stands behind the name of a word that is worked out and never written. */
+    private static final List<String> WORKED_OUT = List.of(" against sheet", " over sheet", " under sheet", " in question");
+    private static final String AGAINST_WANTED = " class against wanted";
+    private static final String WANTED = " class wanted";
+
+    /** A word that the program works out is never to be written down: what it is worked out of is. */
+    private static String written(String reading) {
+        for (String worked : List.of(AGAINST_WANTED, WANTED)) {
+            if (reading.endsWith(worked)) {
+                return reading.substring(0, reading.length() - worked.length()) + " class mark";
+            }
+        }
+        for (String worked : WORKED_OUT) {
+            if (reading.endsWith(worked)) {
+                return reading.substring(0, reading.length() - worked.length());
+            }
+        }
+        return reading;
+    }
+
+    private void add(String asked, List<String> places, List<Wanted> wanted) {
+        String reading = words.quantity(asked).isPresent() ? asked : written(asked);
         if (words.quantity(reading).isEmpty()) {
             for (int at = reading.lastIndexOf(' '); at > 0; at = reading.lastIndexOf(' ', at - 1)) {
                 String part = reading.substring(0, at);

@@ -1,5 +1,7 @@
 package leadlamp.record;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,6 +84,12 @@ public final class RecordReader {
                     Optional.empty(), "The record was read; what needs the sheet says \"cannot tell\"."));
             return Optional.empty();
         }
+        if (leadsOut(sheet, folder)) {
+            problems.add(new Problem(path.where(), path.text().length(), yaml.line(path.where().line()),
+                    "The sheet's path leads out of the record's folder.", "Put the sheet into that folder or below it, as engines/my-engine.yaml.",
+                    Optional.empty(), "The record was read; what needs the sheet says \"cannot tell\"."));
+            return Optional.empty();
+        }
         EngineSheet read = sheets.read(sheet, path.text());
         if (read.tree().fields().isEmpty() && !read.problems().isEmpty()) {
             Problem first = read.problems().get(0);
@@ -91,5 +99,14 @@ public final class RecordReader {
             return Optional.empty();
         }
         return Optional.of(read);
+    }
+
+    /** By its words or by a link: a record that somebody sends must not make this machine show its other files. */
+    private static boolean leadsOut(Path file, Path folder) {
+        try {
+            return !file.startsWith(folder) || Files.exists(file) && !file.toRealPath().startsWith(folder.toRealPath());
+        } catch (IOException odd) {
+            return true;
+        }
     }
 }

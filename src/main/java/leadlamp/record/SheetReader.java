@@ -20,9 +20,9 @@ import leadlamp.words.Vocabulary;
 /** Reads an engine sheet: every line a statement, the limits apart, and the layout that settles the places. */
 public final class SheetReader {
     /** Sections whose lines are named by the sheet: `sensors: { crank sensor: { ... } }`. */
-    private static final Set<String> NAMED = Set.of("drive", "plugs", "seals", "jets", "sealants", "sensors", "lives",
+    static final Set<String> NAMED = Set.of("drive", "plugs", "seals", "jets", "sealants", "sensors", "lives",
             "timed shafts");
-    private static final Set<String> KNOWN = Set.of("sheet", "from", "note", "engine mass on the stand", "layout",
+    static final Set<String> KNOWN = Set.of("sheet", "from", "note", "engine mass on the stand", "layout",
             "valves can touch pistons", "standard", "output", "materials", "masses", "balance", "drive", "gears",
             "timed shafts", "timing", "limits", "joints", "choose", "way round", "plugs", "seals", "jets", "sealants", "oil",
             "coolant", "cooling", "fuelling", "ignition", "clutch", "trigger", "sensors", "protection", "renew always",

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import leadlamp.record.Place;
 import leadlamp.report.ReportModel.Evidence;
 import leadlamp.report.ReportModel.Finding;
 import leadlamp.report.ReportModel.Item;
@@ -16,6 +17,9 @@ import leadlamp.report.draw.Picture;
 
 /** Tells what is found of one check alike at several places once. Twelve valves are not twelve pages. */
 final class Findings {
+    /** More sentences than this, and one more, are not read. */
+    private static final int MOST_TEXTS = 4;
+
     private Findings() {
     }
 
@@ -48,10 +52,31 @@ final class Findings {
         }
         String said = Wording.together(places);
         return new Finding(list + "-" + number, number, said.isEmpty() ? items.get(0).place() : said,
-                once(items, item -> List.of(item.text())), evidence(items), once(items, Item::sums),
+                texts(items), evidence(items), once(items, Item::sums),
                 once(items, Item::measures),
-                Wording.gaps(because(items)), pictures(items),
+                Wording.gaps(because(items)), new Later<>(() -> pictures(items)),
                 List.copyOf(items));
+    }
+
+    /** Sentences that differ in their place alone are one; of many that differ in their figures as well the first few. */
+    private static List<String> texts(List<Item> items) {
+        Map<String, Set<String>> alike = new LinkedHashMap<>();
+        for (Item item : items) {
+            String sentence = item.text();
+            String bare = item.at().equals(Place.ENGINE) || item.at().isEmpty() ? sentence : sentence.replace(item.at(), "");
+            alike.computeIfAbsent(bare, b -> new LinkedHashSet<>()).add(sentence);
+        }
+        List<String> told = new ArrayList<>();
+        for (Set<String> same : alike.values()) {
+            if (told.size() < MOST_TEXTS || alike.size() == MOST_TEXTS + 1) {
+                told.add(same.iterator().next() + (same.size() == 1 ? ""
+                        : " The same at " + Report.count(same.size() - 1, "more place", "more places") + "."));
+            }
+        }
+        if (told.size() < alike.size()) {
+            told.add("And so at " + (alike.size() - told.size()) + " more places, with their own figures.");
+        }
+        return List.copyOf(told);
     }
 
     private static List<String> once(List<Item> items, Function<Item, Collection<String>> texts) {

@@ -14,7 +14,9 @@ import leadlamp.report.ReportModel.Group;
 import leadlamp.report.ReportModel.Heading;
 import leadlamp.report.ReportModel.Item;
 import leadlamp.report.ReportModel.LeftOut;
+import leadlamp.report.ReportModel.Photo;
 import leadlamp.report.ReportModel.Question;
+import leadlamp.report.ReportModel.Told;
 import leadlamp.report.ReportModel.Topic;
 import leadlamp.report.ReportModel.Worked;
 import leadlamp.report.draw.Picture;
@@ -26,6 +28,7 @@ public final class HtmlWriter {
     private final ReportModel model;
     private final Page page = new Page();
     private final Set<String> opened = new HashSet<>();
+    private final Set<String> shown = new HashSet<>();
 
     private HtmlWriter(ReportModel model) {
         this.model = model;
@@ -39,12 +42,15 @@ public final class HtmlWriter {
         HtmlWriter writer = new HtmlWriter(model);
         writer.head();
         writer.stands();
+        writer.since();
         writer.found();
         writer.cannotTell();
         writer.accepted();
         writer.later();
         writer.clear();
+        writer.gaskets();
         writer.worked();
+        writer.photographs();
         writer.leftOut();
         writer.always();
         return writer.page.toString();
@@ -79,6 +85,29 @@ public final class HtmlWriter {
         page.element("<p>", model.tally().text(), "</p>");
         model.ladder().ifPresent(page::picture);
         page.raw("</section>\n");
+    }
+
+    private void since() {
+        if (model.since().isEmpty()) {
+            return;
+        }
+        page.raw("<section aria-labelledby=\"since\">\n<h2 id=\"since\">Since the earlier answer</h2>\n<p>")
+                .text(model.since().get().sentence() + " Held against " + model.since().get().file() + ".").raw("</p>\n");
+        String kind = "";
+        for (Told told : model.since().get().told()) {
+            if (!told.kind().equals(kind)) {
+                page.raw(kind.isEmpty() ? "" : "</ul>\n").raw("<h3>").text(Topics.said(told.kind())).raw("</h3>\n<ul>\n");
+                kind = told.kind();
+            }
+            page.raw("<li>");
+            if (told.anchor().isEmpty()) {
+                page.text(told.text());
+            } else {
+                page.raw("<a href=\"#").text(told.anchor()).raw("\">").text(told.text()).raw("</a>");
+            }
+            page.raw("</li>\n");
+        }
+        page.raw(kind.isEmpty() ? "" : "</ul>\n").raw("</section>\n");
     }
 
     // --- found
@@ -144,6 +173,60 @@ public final class HtmlWriter {
                 page.raw("<dd><span class=\"soft\">").text(line.where().toString()).raw("</span> <code>")
                         .text(line.says()).raw("</code></dd>\n");
             }
+            for (Photo photo : model.photos()) {
+                if (belongs(photo, evidence)) {
+                    page.raw("<dd>");
+                    photograph(photo);
+                    page.raw("</dd>\n");
+                }
+            }
+        }
+    }
+
+    // --- photographs
+
+    private static boolean belongs(Photo photo, List<Evidence> evidence) {
+        for (Evidence line : photo.lines()) {
+            for (Evidence other : evidence) {
+                if (line.where().line() == other.where().line() && line.where().file().equals(other.where().file())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Shown once, where it is first spoken of; from then on it is pointed at. */
+    private void photograph(Photo photo) {
+        if (shown.add(photo.anchor())) {
+            page.photo(photo);
+        } else {
+            page.raw("<a href=\"#" + photo.anchor() + "\">").text("Photograph " + photo.caption()).raw("</a>");
+        }
+    }
+
+    private void photographs() {
+        if (model.photos().isEmpty()) {
+            return;
+        }
+        page.raw("<section aria-labelledby=\"photos\">\n<h2 id=\"photos\">Photographs</h2>\n<dl class=\"photos\">\n");
+        for (Photo photo : model.photos()) {
+            page.raw("<dt>").text(photo.caption()).raw("</dt>\n");
+            for (Evidence line : photo.lines()) {
+                page.raw("<dd><span class=\"soft\">").text(line.where().toString()).raw("</span> <code>").text(line.says())
+                        .raw("</code></dd>\n");
+            }
+            page.raw("<dd>");
+            photograph(photo);
+            page.raw("</dd>\n");
+        }
+        page.raw("</dl>\n</section>\n");
+    }
+
+    private void gaskets() {
+        if (!model.gasket().isEmpty()) {
+            page.raw("<section aria-labelledby=\"gaskets\">\n<h2 id=\"gaskets\">Gaskets on offer</h2>\n")
+                    .picture(model.gasket().get(0)).raw("</section>\n");
         }
     }
 

@@ -42,6 +42,7 @@ final class Items {
     private final Map<String, List<Verdict>> verdicts;
     private final Map<String, Condition> conditions = new TreeMap<>();
     private final Function<Verdict, Optional<String>> settling;
+    private List<Picture> gasket = List.of();
 
     /**
      * @param settling the gauge that would settle an undecided verdict
@@ -55,6 +56,11 @@ final class Items {
         for (Condition condition : conditions) {
             this.conditions.put(condition.name(), condition);
         }
+    }
+
+    /** The picture of the gaskets on offer, to stand beside what hangs on the gasket. */
+    void gasket(List<Picture> picture) {
+        gasket = picture;
     }
 
     List<Item> of(List<Ranked> ranked) {
@@ -87,7 +93,7 @@ final class Items {
                 sums(facts, concerned), measures(facts, concerned), check.chain(), check.todo(), check.alsoCheck(),
                 check.settleWith(), check.caution(), check.teaches(), check.basis(),
                 ranked.accepted().map(a -> new Acceptance(a.reason(), a.who(), a.until(), a.where())), because,
-                new Later<>(() -> pictures(concerned)));
+                new Later<>(() -> pictures(concerned, facts)));
     }
 
     // --- clear
@@ -389,7 +395,7 @@ final class Items {
         return List.copyOf(measures);
     }
 
-    private List<Picture> pictures(List<Verdict> concerned) {
+    private List<Picture> pictures(List<Verdict> concerned, List<Fact> facts) {
         List<Picture> pictures = new ArrayList<>();
         List<String> drawn = new ArrayList<>();
         for (Verdict verdict : concerned) {
@@ -398,6 +404,9 @@ final class Items {
                 Pictures.window(verdict, verdicts.getOrDefault(verdict.of(), List.of(verdict)))
                         .ifPresent(pictures::add);
             }
+        }
+        if (GasketsOnOffer.concerns(concerned, facts)) {
+            pictures.addAll(gasket);
         }
         return List.copyOf(pictures);
     }

@@ -13,11 +13,14 @@ import java.util.List;
 import java.util.Optional;
 import leadlamp.rank.RiskLevel;
 import leadlamp.report.ReportModel.Because;
+import leadlamp.report.ReportModel.Change;
 import leadlamp.report.ReportModel.ClearItem;
 import leadlamp.report.ReportModel.Evidence;
+import leadlamp.report.ReportModel.Finding;
 import leadlamp.report.ReportModel.Heading;
 import leadlamp.report.ReportModel.Item;
 import leadlamp.report.ReportModel.LeftOut;
+import leadlamp.report.ReportModel.Since;
 import leadlamp.report.ReportModel.Tally;
 import leadlamp.report.ReportModel.Worked;
 
@@ -96,6 +99,11 @@ public final class JsonWriter {
         json.writeStringField("sentence", model.standing().sentence());
         json.writeEndObject();
         tally(model.tally());
+        findings("findings", model.findings());
+        findings("accepted", model.lived());
+        if (model.since().isPresent()) {
+            since(model.since().get());
+        }
         json.writeArrayFieldStart("answers");
         for (List<Item> list : List.of(model.found(), model.accepted(), model.open(), model.later())) {
             boolean later = list == model.later();
@@ -152,6 +160,52 @@ public final class JsonWriter {
         json.writeNumberField("clear", tally.clear());
         json.writeNumberField("leftOut", tally.leftOut());
         json.writeEndObject();
+    }
+
+    /** What is found alike at several places, as it is told: once. */
+    private void findings(String name, List<Finding> findings) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (Finding finding : findings) {
+            json.writeStartObject();
+            json.writeStringField("check", finding.lead().check());
+            optional("risk", finding.lead().risk().map(RiskLevel::word));
+            optional("certainty", finding.lead().certainty());
+            json.writeBooleanField("person", finding.lead().person());
+            json.writeStringField("places", finding.places());
+            strings("at", finding.items().stream().map(Item::at).toList());
+            strings("texts", finding.texts());
+            json.writeStringField("do", finding.lead().todo());
+            json.writeStringField("byWhen", finding.lead().byWhen());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void since(Since since) throws IOException {
+        json.writeObjectFieldStart("since");
+        json.writeStringField("file", since.file());
+        json.writeStringField("sha256", since.bytes());
+        json.writeStringField("sentence", since.sentence());
+        changes("new", since.fresh());
+        changes("worse", since.worse());
+        changes("settled", since.settled());
+        json.writeEndObject();
+    }
+
+    private void changes(String name, List<Change> changes) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (Change change : changes) {
+            json.writeStartObject();
+            json.writeStringField("check", change.check());
+            if (!change.of().isEmpty()) {
+                json.writeStringField("of", change.of());
+            }
+            json.writeStringField("at", change.at());
+            json.writeStringField("was", change.was());
+            json.writeStringField("is", change.now());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void answer(Item item, boolean later) throws IOException {

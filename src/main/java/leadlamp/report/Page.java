@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import leadlamp.report.ReportModel.Photo;
 import leadlamp.report.draw.Picture;
 
 /**
@@ -53,6 +54,15 @@ public final class Page {
     /** A drawing with its name above it. */
     public Page picture(Picture picture) {
         return raw("<p class=\"soft\">").text(picture.title()).raw("</p>\n").raw(Plain.of(picture.svg())).raw("\n");
+    }
+
+    /** A photograph with what it shows; where it cannot be shown, the reason. */
+    public Page photo(Photo photo) {
+        if (photo.data().isEmpty()) {
+            return element("<p class=\"missing\" id=\"" + photo.anchor() + "\">", photo.problem(), "</p>");
+        }
+        return raw("<figure id=\"" + photo.anchor() + "\"><img src=\"" + photo.data() + "\" width=\"" + photo.width() + "\" height=\""
+                + photo.height() + "\" alt=\"").text(photo.alt()).raw("\"><figcaption>").text(photo.caption()).raw("</figcaption></figure>\n");
     }
 
     private static String css() {

@@ -31,6 +31,7 @@ import leadlamp.report.ReportModel.Question;
 import leadlamp.report.ReportModel.Standing;
 import leadlamp.report.ReportModel.Tally;
 import leadlamp.report.ReportModel.Worked;
+import leadlamp.report.draw.Picture;
 import leadlamp.words.Vocabulary;
 
 /** Puts a report together from the ranked answers. */
@@ -105,6 +106,8 @@ public final class Report {
     }
 
     private ReportModel model(List<Value> values) {
+        List<Picture> gasket = new Later<>(() -> new GasketsOnOffer(build, values, verdicts).picture().map(List::of).orElse(List.of()));
+        items.gasket(gasket);
         List<Item> found = items.of(ranking.found());
         List<Item> accepted = items.of(ranking.accepted());
         List<Item> open = items.of(ranking.open());
@@ -117,7 +120,8 @@ public final class Report {
         Next next = Next.of(ranking, words);
         return new ReportModel(heading(), new Standing(standing(findings), first(findings, groups)), tally, found,
                 findings, accepted, lived, open, groups, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), new Later<>(() -> worked(values)),
-                Pictures.matrix(findings, ranking.found()), Pictures.ladder(course, findings, ranking), CAUTIONS, LIMITS);
+                Pictures.matrix(findings, ranking.found()), Pictures.ladder(course, findings, ranking), CAUTIONS, LIMITS,
+                gasket, List.of(), Optional.empty());
     }
 
     private Heading heading() {
@@ -248,7 +252,7 @@ public final class Report {
             Item item = finding.lead();
             String places = finding.items().size() == 1 ? "" : " (" + finding.places() + ")";
             (waits(at) ? waiting : first).add(new First(item.risk().orElseThrow().word(), item.person(),
-                    finding.texts().get(0) + places, item.todo(), finding.anchor()));
+                    item.text() + places, item.todo(), finding.anchor()));
             at += finding.items().size();
         }
         int room = groups.isEmpty() ? FIRST : FIRST - 1;

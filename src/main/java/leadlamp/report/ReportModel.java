@@ -1,6 +1,7 @@
 package leadlamp.report;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlamp.rank.RiskLevel;
@@ -31,11 +32,27 @@ import leadlamp.report.draw.Picture;
  * @param ladder    the steps with their last chances; absent where the steps are not known
  * @param cautions  what always stands
  * @param limits    what Leadlamp does not know
+ * @param gasket    gap and ratio with each gasket on offer, one picture; none where the sheet offers none or the pistons were not read
+ * @param photos    the photographs that the record names, where the form of the report can show them
+ * @param since     what became of an earlier answer; absent where there is none to hold this one against
  */
 public record ReportModel(Heading heading, Standing standing, Tally tally, List<Item> found, List<Finding> findings,
         List<Item> accepted, List<Finding> lived, List<Item> open, List<Group> groups, Optional<Advice> advice, List<Item> later, List<ClearItem> clear,
         List<Topic> topics, List<LeftOut> leftOut, List<String> remarks, List<Worked> worked,
-        Optional<Picture> matrix, Optional<Picture> ladder, List<String> cautions, List<String> limits) {
+        Optional<Picture> matrix, Optional<Picture> ladder, List<String> cautions, List<String> limits,
+        List<Picture> gasket, List<Photo> photos, Optional<Since> since) {
+
+    /** The same report with photographs to show. */
+    public ReportModel photos(List<Photo> shown) {
+        return new ReportModel(heading, standing, tally, found, findings, accepted, lived, open, groups, advice, later, clear, topics,
+                leftOut, remarks, worked, matrix, ladder, cautions, limits, gasket, shown, since);
+    }
+
+    /** The same report, held against an earlier answer. */
+    public ReportModel since(Since earlier) {
+        return new ReportModel(heading, standing, tally, found, findings, accepted, lived, open, groups, advice, later, clear, topics,
+                leftOut, remarks, worked, matrix, ladder, cautions, limits, gasket, photos, Optional.of(earlier));
+    }
 
     /**
      * What was audited.
@@ -262,5 +279,60 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
      */
     public record Worked(String of, String at, String text, String low, String high, String doubt, String unit,
             String sum, String verdict, String least, String most, String whose, String basis) {
+    }
+
+    /**
+     * What became of an earlier answer.
+     *
+     * @param file     the earlier answer
+     * @param bytes    SHA-256 of the record that it was given to
+     * @param sentence how much is new, worse and settled
+     * @param told     the changes as they are read, those of one check that say the same once
+     * @param fresh    found now, and not before
+     * @param worse    heavier than before, accepted no longer, or to be told no longer
+     * @param settled  found or open before, and now clear, accepted or asked no longer
+     * @param before   what each answer was, by {@link #key}
+     */
+    public record Since(String file, String bytes, String sentence, List<Told> told, List<Change> fresh, List<Change> worse,
+            List<Change> settled, Map<String, String> before) {
+        /** An answer is known again by what was asked and where, never by its line. */
+        static String key(String check, String of, String at) {
+            return check + '\n' + of + '\n' + at;
+        }
+    }
+
+    /**
+     * One answer that is another than it was.
+     *
+     * @param was what it was: found, clear, cannot tell ...
+     * @param now what it is
+     */
+    public record Change(String check, String of, String at, String was, String now) {
+    }
+
+    /**
+     * Changes as they are read.
+     *
+     * @param kind   new, worse or settled
+     * @param text   which check, where, and what it was
+     * @param anchor where the report says more; empty where it does not
+     */
+    public record Told(String kind, String text, String anchor) {
+    }
+
+    /**
+     * A photograph that the record names.
+     *
+     * @param anchor  its name within the report: `photo-1`
+     * @param caption what the record says of it
+     * @param alt     the same for whoever does not see it
+     * @param data    the picture, small and without its hidden data, as a reference that holds it; empty where it cannot be shown
+     * @param width   of the small picture, in pixels
+     * @param height  likewise
+     * @param problem why it cannot be shown; empty where it can
+     * @param lines   the lines of the record that it belongs to
+     */
+    public record Photo(String anchor, String caption, String alt, String data, int width, int height, String problem,
+            List<Evidence> lines) {
     }
 }

@@ -11,20 +11,27 @@ import java.util.TreeMap;
 import leadlamp.rank.RiskLevel;
 import leadlamp.report.ReportModel.ClearItem;
 import leadlamp.report.ReportModel.Evidence;
+import leadlamp.report.ReportModel.Finding;
 import leadlamp.report.ReportModel.Item;
 import leadlamp.report.ReportModel.LeftOut;
+import leadlamp.report.ReportModel.Since;
 import leadlamp.record.Where;
 
 /**
  * Writes SARIF 2.1.0, small. Outcomes become kinds: found is `fail`, clear is `pass`, cannot tell is `open`, due later
- * `notApplicable`; what is accepted is a `fail` with a suppression. One run a record.
+ * `notApplicable`; what is accepted is a `fail` with a suppression; beside an earlier answer each says whether it is new. One
+ * run a record.
  */
 public final class SarifWriter {
     private static final String SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/"
             + "sarif-schema-2.1.0.json";
 
+    /** The standard wants it for every kind but `fail`. */
+    private static final String NO_LEVEL = "none";
+
     private final JsonGenerator json;
     private final String version;
+    private Optional<Since> since = Optional.empty();
 
     private SarifWriter(JsonGenerator json, String version) {
         this.json = json;
@@ -85,16 +92,17 @@ public final class SarifWriter {
         json.writeEndObject();
         json.writeEndArray();
         json.writeArrayFieldStart("results");
-        for (List<Item> list : List.of(model.found(), model.accepted())) {
-            for (Item item : list) {
-                result(item, "fail", list == model.accepted(), model.heading().file());
+        since = model.since();
+        for (List<Finding> list : List.of(model.findings(), model.lived())) {
+            for (Finding finding : list) {
+                found(finding, list == model.lived(), model.heading().file());
             }
         }
         for (Item item : model.open()) {
-            result(item, "open", false, model.heading().file());
+            unsettled(item, "open", model.heading().file());
         }
         for (Item item : model.later()) {
-            result(item, "notApplicable", false, model.heading().file());
+            unsettled(item, "notApplicable", model.heading().file());
         }
         for (ClearItem item : model.clear()) {
             pass(item, model.heading().file());
@@ -116,15 +124,13 @@ public final class SarifWriter {
         return rules;
     }
 
-    private void result(Item item, String kind, boolean accepted, String record) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("ruleId", item.check());
-        json.writeStringField("kind", kind);
-        // The standard wants `none` for every kind but `fail`.
-        json.writeStringField("level", kind.equals("fail") ? level(item.risk()) : "none");
-        text("message", Topics.said(item.place()) + ": " + item.text());
-        locations(wheres(item.evidence(), record));
+    /** What is found alike at several places is one result with the lines of all; it is known again by the first of them. */
+    private void found(Finding finding, boolean accepted, String record) throws IOException {
+        Item item = finding.lead();
+        begin(item.check(), "fail", level(item.risk()), Topics.said(finding.places()) + ": " + String.join(" ", finding.texts()),
+                wheres(finding.evidence(), record));
         fingerprint(item.check(), item.of(), item.at());
+        baseline(item.check(), item.of(), item.at(), accepted ? "accepted" : ReportModel.Outcome.FOUND.word());
         if (accepted) {
             json.writeArrayFieldStart("suppressions");
             json.writeStartObject();
@@ -137,15 +143,35 @@ public final class SarifWriter {
         json.writeEndObject();
     }
 
-    private void pass(ClearItem item, String record) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("ruleId", item.check());
-        json.writeStringField("kind", "pass");
-        json.writeStringField("level", "none");
-        text("message", Topics.said(item.place()) + ": " + item.text());
-        locations(wheres(item.evidence(), record));
+    private void unsettled(Item item, String kind, String record) throws IOException {
+        begin(item.check(), kind, NO_LEVEL, Topics.said(item.place()) + ": " + item.text(), wheres(item.evidence(), record));
         fingerprint(item.check(), item.of(), item.at());
+        baseline(item.check(), item.of(), item.at(), kind.equals("open") ? ReportModel.Outcome.CANNOT_TELL.word() : "not due");
         json.writeEndObject();
+    }
+
+    private void pass(ClearItem item, String record) throws IOException {
+        begin(item.check(), "pass", NO_LEVEL, Topics.said(item.place()) + ": " + item.text(), wheres(item.evidence(), record));
+        fingerprint(item.check(), item.of(), item.at());
+        baseline(item.check(), item.of(), item.at(), ReportModel.Outcome.CLEAR.word());
+        json.writeEndObject();
+    }
+
+    private void begin(String check, String kind, String level, String message, List<Where> wheres) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("ruleId", check);
+        json.writeStringField("kind", kind);
+        json.writeStringField("level", level);
+        text("message", message);
+        locations(wheres);
+    }
+
+    /** Beside an earlier answer: whether it is new, the same or another than it was. */
+    private void baseline(String check, String of, String at, String now) throws IOException {
+        if (since.isPresent()) {
+            String was = since.get().before().getOrDefault(Since.key(check, of, at), "");
+            json.writeStringField("baselineState", was.isEmpty() ? "new" : was.equals(now) ? "unchanged" : "updated");
+        }
     }
 
     /** The same answer is known again by its check and place, whatever line it has moved to. */

@@ -11,6 +11,7 @@ import leadlamp.report.ReportModel.Group;
 import leadlamp.report.ReportModel.Item;
 import leadlamp.report.ReportModel.LeftOut;
 import leadlamp.report.ReportModel.Question;
+import leadlamp.report.ReportModel.Told;
 import leadlamp.report.ReportModel.Topic;
 
 /** Writes a report for a terminal. What matters most stands last, for that is what a terminal shows. */
@@ -41,6 +42,7 @@ public final class TerminalWriter {
         writer.clear();
         writer.leftOut();
         writer.always();
+        writer.since();
         writer.last();
         return writer.out.toString();
     }
@@ -61,6 +63,12 @@ public final class TerminalWriter {
         for (LeftOut leftOut : model.leftOut()) {
             writer.out.cut("Left out  " + leftOut.where() + ": " + leftOut.message());
         }
+        model.since().ifPresent(since -> {
+            for (Told told : since.told()) {
+                writer.out.cut(Topics.said(told.kind()) + "  " + told.text());
+            }
+            writer.out.wrap("", 0, since.sentence());
+        });
         writer.out.wrap("", 0, model.heading().name() + ": " + model.tally().text());
         return writer.out.toString();
     }
@@ -235,8 +243,19 @@ public final class TerminalWriter {
         }
     }
 
+    private void since() {
+        if (model.since().isEmpty()) {
+            return;
+        }
+        out.title("Since the earlier answer (" + model.since().get().file() + ")");
+        for (Told told : model.since().get().told()) {
+            out.wrap("  " + pad(Topics.said(told.kind()), LABEL), 2 + LABEL, told.text());
+        }
+    }
+
     private void last() {
         out.title("In short");
+        model.since().ifPresent(since -> out.wrap("  ", 2, since.sentence()));
         out.wrap("  ", 2, model.tally().text());
         out.wrap("  ", 2, model.standing().sentence());
         if (!model.standing().first().isEmpty()) {

@@ -68,7 +68,7 @@ public final class Wording {
     }
 
     /** Several places as they are said, what they share said once: `cylinder 1, 2 and 3, each intake and exhaust`. */
-    static String together(List<String> places) {
+    public static String together(List<String> places) {
         Map<String, List<String>> byHead = new LinkedHashMap<>();
         for (String at : places) {
             if (!at.equals(Place.ENGINE) && !at.isEmpty()) {
@@ -95,8 +95,14 @@ public final class Wording {
         }
         Map<String, List<String>> numbers = new LinkedHashMap<>();
         for (Map.Entry<String, List<String>> one : rests.entrySet()) {
-            String rest = one.getValue().equals(List.of("")) ? "" : join(one.getValue());
-            numbers.computeIfAbsent(rest, r -> new ArrayList<>()).add(one.getKey());
+            List<String> named = new ArrayList<>(one.getValue());
+            // A number that stands by itself as well as with a rest is said by itself.
+            if (named.removeIf(String::isEmpty)) {
+                numbers.computeIfAbsent("", r -> new ArrayList<>()).add(one.getKey());
+            }
+            if (!named.isEmpty()) {
+                numbers.computeIfAbsent(join(named), r -> new ArrayList<>()).add(one.getKey());
+            }
         }
         List<String> said = new ArrayList<>();
         for (Map.Entry<String, List<String>> one : numbers.entrySet()) {

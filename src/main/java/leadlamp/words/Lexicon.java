@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Unit;
@@ -205,6 +206,33 @@ final class Lexicon implements Vocabulary {
     public Collection<String> meanings(String word) {
         int found = find(Pack.MEANING_WORDS, word);
         return found < 0 ? List.of() : new Cursor(place(Pack.MEANINGS, found)).texts();
+    }
+
+    @Override
+    public Map<String, String> spellings(Kind kind) {
+        Map<String, String> spellings = new TreeMap<>();
+        switch (kind) {
+            case PART -> spellings(Pack.PART_WORDS).forEach((word, index) -> spellings.put(word, partAt(index).name()));
+            case QUANTITY -> spellings(Pack.QUANTITY_WORDS).forEach((word, index) -> spellings.put(word, quantityAt(index).name()));
+            case SIGN -> spellings(Pack.SIGN_WORDS).forEach((word, index) -> spellings.put(word, signAt(index).name()));
+            case STEP -> spellings(Pack.STEP_WORDS).forEach((word, index) -> spellings.put(word, stepAt(index).name()));
+            case GAUGE -> spellings(Pack.GAUGE_WORDS).forEach((word, index) -> spellings.put(word, gaugeAt(index).name()));
+        }
+        return Collections.unmodifiableMap(spellings);
+    }
+
+    /** All words of a table with their records. */
+    private Map<String, Integer> spellings(int table) {
+        Map<String, Integer> all = new TreeMap<>();
+        int start = block(table);
+        int slots = data.getInt(start);
+        for (int at = 0; at < slots; at++) {
+            int text = data.getInt(start + 4 + 8 * at);
+            if (text >= 0) {
+                all.put(text(text), data.getInt(start + 8 + 8 * at));
+            }
+        }
+        return all;
     }
 
     private int property(String section, String below, String word) {

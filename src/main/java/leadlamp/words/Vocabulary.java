@@ -60,6 +60,14 @@ public interface Vocabulary {
      */
     Collection<String> meanings(String word);
 
+    /** Kinds of words that have more than one way of being written. */
+    enum Kind {
+        PART, QUANTITY, SIGN, STEP, GAUGE
+    }
+
+    /** Every way of writing the words of a kind that settles one thing, to that thing's own name; plurals left out. */
+    Map<String, String> spellings(Kind kind);
+
     /** The nearest of the words, if one is near enough to be meant. Same answer whatever the order of the words. */
     static Optional<String> nearest(String word, Collection<String> words) {
         return Nearest.of(word, words);

@@ -50,7 +50,7 @@ class BeginCommandTest {
 
         assertThat(begin.status()).isZero();
         assertThat(begin.out()).contains("\nbuild:\n", "\nengine: tarn-12.yaml\n", "#use:", "#stage:", "#gauges:", "#machining:",
-                "#measurements:", "#parts:", "#fasteners:", "#observations:", "#steps:", "#protection:",
+                "#measurements:", "#parts:", "#fasteners:", "#observations:", "\nsteps:", "#protection:",
                 "head to block", "# sheet: 25 N·m, 40 N·m, then 90 deg", "cam gear pin");
     }
 

@@ -49,6 +49,19 @@ class FindingsTest {
     }
 
     @Test
+    void a_sentence_that_differs_in_its_place_alone_is_told_once_with_how_many_more() {
+        Check valves = check("valve-seating", "valve-gear", CRITICAL, OCCASIONAL, Map.of(), true, List.of(new Way("untested", List.of(), List.of(),
+                "Valve {place} was not tested.", Map.of(), Optional.empty(), Optional.empty(), List.of())));
+        List<Answer> answers = new ArrayList<>();
+        for (String place : List.of("1 intake", "1 exhaust", "2 intake")) {
+            answers.add(found(valves, place, "untested", stated("steps", "engine", "valve leak tested", "left out", 12)));
+        }
+
+        assertThat(report(List.of(), answers.toArray(Answer[]::new)).findings()).singleElement().satisfies(one -> assertThat(one.texts())
+                .containsExactly("Valve 1 exhaust was not tested. The same at 2 more places."));
+    }
+
+    @Test
     void what_differs_in_certainty_is_told_apart() {
         ReportModel report = report(List.of(), untested("1"),
                 found(SEATING, "2", seen("valve", "2", "burnt", "owner", 9)));

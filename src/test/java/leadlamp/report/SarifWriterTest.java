@@ -1,8 +1,9 @@
 package leadlamp.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.contrastsecurity.sarif.Result;
+import com.contrastsecurity.sarif.SarifSchema210;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchemaFactory;
@@ -20,10 +21,21 @@ class SarifWriterTest {
     @Test
     void the_log_is_valid_by_the_schema_of_the_standard() throws IOException {
         try (InputStream in = SarifWriterTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
-            assumeTrue(in != null, "the schema of SARIF 2.1.0 comes with a test library");
             assertThat(JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7).getSchema(in).validate(log()))
                     .isEmpty();
         }
+    }
+
+    @Test
+    void it_reads_back_into_the_types_of_a_library_of_the_standard() throws IOException {
+        SarifSchema210 log = READER.treeToValue(log(), SarifSchema210.class);
+
+        assertThat(log.getVersion()).isEqualTo(SarifSchema210.Version._2_1_0);
+        assertThat(log.getRuns().get(0).getTool().getDriver().getName()).isEqualTo("Leadlamp");
+        assertThat(log.getRuns().get(0).getResults()).extracting(Result::getKind).contains(Result.Kind.FAIL, Result.Kind.OPEN,
+                Result.Kind.NOT_APPLICABLE, Result.Kind.PASS);
+        assertThat(log.getRuns().get(0).getResults().get(0).getLocations().get(0).getPhysicalLocation().getRegion().getStartLine())
+                .isEqualTo(31);
     }
 
     @Test

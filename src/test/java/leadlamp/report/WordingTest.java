@@ -46,6 +46,8 @@ class WordingTest {
         assertThat(Wording.places(List.of("main cap to block", "rod cap to rod 1", "rod cap to rod 2"))).isEqualTo(
                 "main cap to block; rod cap to rod 1 and 2");
         assertThat(Wording.places(List.of("big end 3 1", "big end 3 2"))).isEqualTo("big end 3 1 and 2");
+        assertThat(Wording.places(List.of("1", "1 exhaust", "1 intake", "2", "2 exhaust", "2 intake"))).isEqualTo(
+                "cylinder 1 and 2; 1 and 2, each exhaust and intake");
         assertThat(Wording.places(List.of("engine"))).isEmpty();
     }
 

@@ -41,8 +41,16 @@ public record Window(String title, String text, List<Mark> marks, OptionalDouble
      * @param doubt    expanded doubt at each end
      * @param text     as text, with unit and doubt
      * @param standing against the limit
+     * @param note     a second line; empty where there is none
      */
-    public record Mark(String place, double low, double high, double doubt, String text, Standing standing) {
+    public record Mark(String place, double low, double high, double doubt, String text, Standing standing, String note) {
+        public Mark(String place, double low, double high, double doubt, String text, Standing standing) {
+            this(place, low, high, doubt, text, standing, "");
+        }
+
+        private double row() {
+            return note.isEmpty() ? ROW : ROW + LINE;
+        }
     }
 
     private static final int WIDTH = 340;
@@ -50,10 +58,14 @@ public record Window(String title, String text, List<Mark> marks, OptionalDouble
     private static final double RIGHT = WIDTH - LEFT;
     private static final double TOP = 38;
     private static final double ROW = 38;
+    private static final double LINE = 15;
 
     @Override
     public String svg() {
-        double bottom = TOP + ROW * marks.size() + 4;
+        double bottom = TOP + 4;
+        for (Mark mark : marks) {
+            bottom += mark.row();
+        }
         Svg svg = new Svg(this, WIDTH, bottom + 8);
         Scale scale = scale();
         double from = least.isPresent() ? scale.x(least.getAsDouble()) : LEFT;
@@ -71,8 +83,11 @@ public record Window(String title, String text, List<Mark> marks, OptionalDouble
         for (Mark mark : marks) {
             svg.text("label", "start", LEFT + 4, y + 15,
                     mark.place + ": " + mark.text + ", " + mark.standing.word);
-            mark(svg, mark, scale, y + 27);
-            y += ROW;
+            if (!mark.note.isEmpty()) {
+                svg.text("label", "start", LEFT + 4, y + 15 + LINE, mark.note);
+            }
+            y += mark.row();
+            mark(svg, mark, scale, y - 11);
         }
         return svg.close();
     }
