@@ -160,14 +160,20 @@ public final class RecordSchema {
     /** An entry of a thing, which is its first word. The long form names it under a word of its own. */
     private Map<String, Object> entry(Map<String, Object> words, Map<String, Object> things, Map<String, Object> patterns, String longForm) {
         Map<String, Object> all = new LinkedHashMap<>(words);
-        things.forEach(all::putIfAbsent);
+        things.forEach((name, thing) -> all.merge(name, thing, RecordSchema::either));
         Set<String> rest = new TreeSet<>(words.keySet());
         rest.remove(longForm);
+        rest.removeAll(things.keySet());
         List<Object> begins = new ArrayList<>();
         begins.add(of("required", List.of(longForm)));
         begins.add(of("not", of("propertyNames", of("enum", List.copyOf(rest)))));
         return of("type", "object", "minProperties", 1, "properties", all, "patternProperties", patterns, "additionalProperties", false,
                 "anyOf", begins);
+    }
+
+    /** A word of the entry that is the name of a thing as well may be either. */
+    private static Object either(Object word, Object thing) {
+        return of("description", ((Map<?, ?>) thing).get("description"), "anyOf", List.of(word, thing));
     }
 
     /** Every part by name with its gloss, and by a pattern its other words. */

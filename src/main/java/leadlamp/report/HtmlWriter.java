@@ -45,6 +45,7 @@ public final class HtmlWriter {
         writer.since();
         writer.found();
         writer.cannotTell();
+        writer.steps();
         writer.accepted();
         writer.later();
         writer.clear();
@@ -83,8 +84,14 @@ public final class HtmlWriter {
             page.raw("</ol>\n");
         }
         page.element("<p>", model.tally().text(), "</p>");
-        model.ladder().ifPresent(page::picture);
         page.raw("</section>\n");
+    }
+
+    private void steps() {
+        if (model.ladder().isPresent()) {
+            page.raw("<section aria-labelledby=\"steps\">\n<h2 id=\"steps\">Step by step</h2>\n")
+                    .picture(model.ladder().get()).raw("</section>\n");
+        }
     }
 
     private void since() {
