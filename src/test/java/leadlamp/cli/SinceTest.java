@@ -49,7 +49,7 @@ class SinceTest {
     @Test
     void a_fault_put_right_is_settled_and_a_new_one_is_new() throws IOException {
         write(Files.readString(record).replace(PIN, "- { cam gear pin: new, at: intake, form: solid, origin: maker's")
-                .replace("- { belt idler: kept, at: low, age: 2 years", "- { belt idler: kept, at: low, age: 9 years"));
+                .replace("- { crankshaft end float: 0.21 mm", "- { crankshaft end float: 0.41 mm"));
         Typed after = again("terminal");
 
         assertThat(plain(after)).contains("Since the earlier answer (", "Settled cam-gear-pin-hollow, intake: was found, is clear.")
