@@ -76,7 +76,7 @@ final class JointSheet {
         for (int percent : EXTENSIONS) {
             page.raw("<th scope=\"col\">" + percent + " %</th>");
         }
-        page.raw("<th scope=\"col\">yours: ____ %</th></tr></thead>\n<tbody>\n");
+        page.raw("<th scope=\"col\">yours</th></tr></thead>\n<tbody>\n");
         for (Written torque : torques) {
             page.raw("<tr><th scope=\"row\">").text(torque.text()).raw("</th>");
             for (int percent : EXTENSIONS) {
