@@ -93,6 +93,12 @@ public final class Launcher {
         if (isShort(arguments)) {
             command.add("-XX:+UseSerialGC");
             command.add("-XX:TieredStopAtLevel=1");
+            // Most of a short run's code runs a few hundred times: compiling less of it, and none of the long lists of
+            // derived values, leaves more of the machine to the audit.
+            command.add("-XX:+IgnoreUnrecognizedVMOptions");
+            command.add("-XX:C1MaxInlineSize=12");
+            command.add("-XX:CompileCommand=quiet");
+            command.add("-XX:CompileCommand=exclude,leadlamp/derive/*.entry");
         }
         command.add("-cp");
         command.add(jar.getPath());

@@ -189,12 +189,7 @@ public final class Derivation {
         String section = blank < 0 ? from : from.substring(0, blank);
         String rest = blank < 0 ? "" : from.substring(blank + 1);
         if (section.equals("sheet")) {
-            for (Statement s : site.build.sheet().statements()) {
-                if (s.of().equals(rest) || (s.of() + " " + s.what()).equals(rest)) {
-                    return true;
-                }
-            }
-            return false;
+            return site.onSheet(rest);
         }
         return switch (section) {
             case "use", "build", "machining", "protection" -> site.word(section, "engine", rest).isPresent();

@@ -3,9 +3,11 @@ package leadlamp.derive;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
@@ -30,6 +32,7 @@ final class Site {
     private final Map<String, Subject> said = new HashMap<>();
     private final Map<String, Subject> onSheet = new HashMap<>();
     private Optional<LocalDate> today;
+    private Set<String> sheetNames;
 
     Site(Build build, Vocabulary words, Readings readings) {
         this.build = build;
@@ -84,6 +87,20 @@ final class Site {
     List<Statement> sheetLines(String of) {
         Subject subject = onSheet.get(of);
         return subject == null ? List.of() : subject.all;
+    }
+
+    /** Whether the sheet has a line on a subject, or on `subject property`. */
+    boolean onSheet(String name) {
+        if (sheetNames == null) {
+            sheetNames = new HashSet<>();
+            for (Map.Entry<String, Subject> subject : onSheet.entrySet()) {
+                sheetNames.add(subject.getKey());
+                for (String what : subject.getValue().byWhat.keySet()) {
+                    sheetNames.add(subject.getKey() + " " + what);
+                }
+            }
+        }
+        return sheetNames.contains(name);
     }
 
     /** What the record says at a place, or at a shorter one that holds there too; of two the later. */

@@ -128,24 +128,15 @@ public final class Yaml {
 
     /** A pattern would do, and take as long as all the rest of reading at a first start. */
     private static String[] split(String text) {
+        String plain = text.indexOf('\r') < 0 ? text : text.replace("\r\n", "\n").replace('\r', '\n');
         List<String> lines = new ArrayList<>();
         int start = 0;
-        int end = next(text, start);
-        while (end < text.length()) {
-            lines.add(text.substring(start, end));
-            start = end + (text.startsWith("\r\n", end) ? 2 : 1);
-            end = next(text, start);
+        for (int end = plain.indexOf('\n'); end >= 0; end = plain.indexOf('\n', start)) {
+            lines.add(plain.substring(start, end));
+            start = end + 1;
         }
-        lines.add(text.substring(start));
+        lines.add(plain.substring(start));
         return lines.toArray(new String[0]);
-    }
-
-    /** Where the line that begins here ends. */
-    private static int next(String text, int start) {
-        int feed = text.indexOf('\n', start);
-        int back = text.indexOf('\r', start);
-        int end = feed < 0 ? text.length() : feed;
-        return back >= 0 && back < end ? back : end;
     }
 
     private static File withBytes(File file, String bytes) {

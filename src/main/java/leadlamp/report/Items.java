@@ -71,7 +71,7 @@ final class Items {
         return List.copyOf(items);
     }
 
-    private Item item(Ranked ranked) {
+    Item item(Ranked ranked) {
         Check check = ranked.check();
         List<Finding> findings = findings(ranked);
         List<Because> because = because(ranked.gaps(), findings.isEmpty());
@@ -98,15 +98,11 @@ final class Items {
 
     // --- clear
 
-    List<ClearItem> clear(List<Ranked> ranked) {
-        List<ClearItem> items = new ArrayList<>(ranked.size());
-        for (Ranked one : ranked) {
-            Answer.Clear clear = (Answer.Clear) one.answer();
-            items.add(new ClearItem(one.check().id(), one.check().topic(), one.ask().of(), one.ask().at(),
-                    Wording.place(one.check().askedOf(), one.ask()), step(one.chance()), one.person(),
-                    margins(clear.margins()), new Later<>(() -> evidence(clear.grounds()))));
-        }
-        return List.copyOf(items);
+    ClearItem clear(Ranked one) {
+        Answer.Clear clear = (Answer.Clear) one.answer();
+        return new ClearItem(one.check().id(), one.check().topic(), one.ask().of(), one.ask().at(),
+                Wording.place(one.check().askedOf(), one.ask()), step(one.chance()), one.person(),
+                margins(clear.margins()), new Later<>(() -> evidence(clear.grounds())));
     }
 
     private static String margins(List<Verdict> margins) {

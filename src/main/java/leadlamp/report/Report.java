@@ -111,9 +111,9 @@ public final class Report {
         List<Item> found = items.of(ranking.found());
         List<Item> accepted = items.of(ranking.accepted());
         List<Item> open = items.of(ranking.open());
-        List<Item> later = new Later<>(() -> items.of(ranking.later()));
+        List<Item> later = new OneByOne<>(ranking.later().size(), i -> items.item(ranking.later().get(i)));
         List<Group> groups = groups(open);
-        List<ReportModel.ClearItem> clear = new Later<>(() -> items.clear(ranking.clear()));
+        List<ReportModel.ClearItem> clear = new OneByOne<>(ranking.clear().size(), i -> items.clear(ranking.clear().get(i)));
         List<Finding> findings = Findings.of("found", found);
         List<Finding> lived = Findings.of("accepted", accepted);
         Tally tally = tally(findings, lived);

@@ -197,9 +197,10 @@ public final class TerminalWriter {
         }
         out.title("Due later");
         List<String> named = new ArrayList<>();
-        for (Item item : model.later()) {
-            if (!named.contains(item.check()) && named.size() < LATER) {
-                named.add(item.check());
+        for (int i = 0; i < model.later().size() && named.size() < LATER; i++) {
+            String check = model.later().get(i).check();
+            if (!named.contains(check)) {
+                named.add(check);
             }
         }
         out.wrap("  ", 2, Report.count(model.later().size(), "question is", "questions are")
