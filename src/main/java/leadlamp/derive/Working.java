@@ -232,7 +232,8 @@ final class Working {
             double above = moved(source.getValue(), 1);
             double below = moved(source.getValue(), -1);
             double part = Double.isNaN(above) ? Double.isNaN(below) ? 0 : result - below
-                    : Double.isNaN(below) ? above - result : (above - below) / 2;
+                    : Double.isNaN(below) ? above - result : turns(above, result, below) ? greater(above - result, result - below)
+                    : (above - below) / 2;
             if (part != 0) {
                 doubts.put(source.getKey(), part);
             }
@@ -241,6 +242,15 @@ final class Working {
             }
         }
         return doubts;
+    }
+
+    /** Whether the result turns over here, as a difference without a sign does at nought: then the mean of both ways would hide the doubt. */
+    private static boolean turns(double above, double result, double below) {
+        return above > result && below > result || above < result && below < result;
+    }
+
+    private static double greater(double one, double other) {
+        return Math.abs(one) >= Math.abs(other) ? one : other;
     }
 
     /** What one source of doubt can do to one figure. */

@@ -105,6 +105,30 @@ class FirstOrderDoubtTest {
         assertThat(mean(rooms)).isCloseTo(room.low().orElseThrow().value(), within(doubt / 10));
     }
 
+    @Test
+    void of_a_difference_that_has_no_sign_the_slope_gives_no_less_than_what_comes_out() {
+        Derivation.Worked worked = Bench.worked("""
+                measurements:
+                  - { main housing bore: [52.010, 52.010], unit: mm, at: [main 1 at 45, main 1 at 135], with: bore gauge, doubt: 0.006 mm }
+                """);
+        Value step = Bench.values(worked, "cap joint step").get(0);
+        double doubt = Math.max(step.low().orElseThrow().standardUncertainty(), step.high().orElseThrow().standardUncertainty());
+        List<Value> bores = worked.readings();
+        int inside = 0;
+        for (int i = 0; i < DRAWS; i++) {
+            Map<String, Double> sources = new LinkedHashMap<>();
+            double[] drawn = new double[2];
+            for (int j = 0; j < 2; j++) {
+                drawn[j] = bores.get(j).low().orElseThrow().value();
+                for (Map.Entry<String, Double> part : bores.get(j).low().orElseThrow().doubt().entrySet()) {
+                    drawn[j] += part.getValue() * sources.computeIfAbsent(part.getKey(), s -> random.nextGaussian());
+                }
+            }
+            inside += Math.abs(drawn[0] - drawn[1]) / 2 <= 2 * doubt ? 1 : 0;
+        }
+        assertThat(inside / (double) DRAWS).as("within twice the doubt of nought, where the slope turns over").isGreaterThanOrEqualTo(0.95);
+    }
+
     /** A lobe drawn as a raised cosine of 240 crank degrees; the valve leans by 20. */
     private static double least(double standing, double lift, double centre) {
         double half = Math.toRadians(120);
