@@ -14,6 +14,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import leadlamp.derive.Derivation;
 import leadlamp.facts.Ask;
@@ -39,11 +40,12 @@ public final class Auditor {
     private final Map<String, ConditionPage> conditions = new HashMap<>();
     private final Rulebase rules;
     private final TradeLimits trade;
+    private final Supplier<Past> past;
     private final Map<String, Optional<Need>> needs = new ConcurrentHashMap<>();
     private final Predicate<String> wanted;
 
     private Auditor(Vocabulary words, List<Check> checks, List<ConditionPage> conditions, Rulebase rules, TradeLimits trade,
-            Predicate<String> wanted) {
+            Supplier<Past> past, Predicate<String> wanted) {
         this.words = words;
         this.wanted = wanted;
         this.checks = checks;
@@ -52,24 +54,31 @@ public final class Auditor {
         }
         this.rules = rules;
         this.trade = trade;
+        this.past = past;
     }
 
     /** With what the program carries. */
     public static Auditor compiled() {
         Compiled pages = CheckPages.compiled();
         Auditor auditor = new Auditor(Words.compiled(), pages.checks(), pages.conditions(), Rulebase.compiled(),
-                TradeLimits.compiled(), name -> true);
+                TradeLimits.compiled(), Past::compiled, name -> true);
         auditor.needs.putAll(pages.needs());
         return auditor;
     }
 
     /** With pages, rules and limits of the caller's. */
     public static Auditor of(Vocabulary words, CheckPages.Pages pages, Rulebase rules, TradeLimits trade) {
-        return new Auditor(words, pages.checks(), pages.conditions(), rules, trade, name -> true);
+        return of(words, pages, rules, trade, Past.of(PastPages.none(words)));
+    }
+
+    /** With pages, rules, limits and knowledge of the past of the caller's. */
+    public static Auditor of(Vocabulary words, CheckPages.Pages pages, Rulebase rules, TradeLimits trade, Past past) {
+        return new Auditor(words, pages.checks(), pages.conditions(), rules, trade, () -> past, name -> true);
     }
 
     /** One that asks a single check, with what its own words and those of the conditions want worked out, and no more. */
-    static Auditor ofOne(Check check, List<ConditionPage> conditions, Vocabulary words, Rulebase rules, TradeLimits trade) {
+    static Auditor ofOne(Check check, List<ConditionPage> conditions, Vocabulary words, Rulebase rules, TradeLimits trade,
+            Past past) {
         Set<String> read = new HashSet<>(check.applies().keySet());
         for (Way way : check.ways()) {
             read.addAll(way.needs());
@@ -84,13 +93,15 @@ public final class Auditor {
         for (String word : read) {
             Need.of(word, words).filter(need -> need.kind() == Need.Kind.READING).ifPresent(need -> wanted.add(need.of()));
         }
-        return new Auditor(words, List.of(check), conditions, rules, trade, wanted::contains);
+        // What a check asks of the past may rest on any reading.
+        Predicate<String> ask = read.stream().anyMatch(Past.WORDS::contains) ? name -> true : wanted::contains;
+        return new Auditor(words, List.of(check), conditions, rules, trade, () -> past, ask);
     }
 
     /** The same, asking one check alone: enough for whoever wants that check's answers and no ranking of all. */
     public Auditor asking(String id) {
         Auditor one = new Auditor(words, check(id).map(List::of).orElse(List.of()), List.copyOf(conditions.values()), rules, trade,
-                wanted);
+                past, wanted);
         one.needs.putAll(needs);
         return one;
     }
@@ -154,6 +165,9 @@ public final class Auditor {
         facts.addAll(worked.words());
         List<Verdict> verdicts = Judge.judge(values, facts, build, words, trade);
         facts.addAll(verdicts);
+        if (Past.asked(facts)) {
+            facts.addAll(past.get().words(facts));
+        }
         List<Condition> holding = rules.conditions(order.apply(facts));
         facts.addAll(holding);
 

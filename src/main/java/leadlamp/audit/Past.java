@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import leadlamp.facts.Fact;
 import leadlamp.facts.NotSeen;
 import leadlamp.facts.OnSheet;
@@ -32,6 +34,12 @@ public final class Past {
     static final String WEAKLY_FOR = "weakly for: ";
     static final String STRONGLY_AGAINST = "strongly against: ";
     static final String WEAKLY_AGAINST = "weakly against: ";
+
+    /** Words of it that a check may ask for. */
+    static final Set<String> WORDS = Set.of("build followed up", "build event without follow-up", "build signs agree",
+            "build event in quarrel", "build events by cylinder", "build cylinder struck again");
+
+    private static final String BUILD = "build";
 
     private final Map<String, PastSign> signs = new LinkedHashMap<>();
     private final Map<String, PastEvent> events = new LinkedHashMap<>();
@@ -90,7 +98,7 @@ public final class Past {
             }
         }
         for (Fact fact : facts) {
-            if (fact instanceof Stated said && said.of().equals("build")) {
+            if (fact instanceof Stated said && said.of().equals(BUILD)) {
                 weighed.add(fact);
             }
         }
@@ -149,6 +157,70 @@ public final class Past {
             return order != 0 ? order : Natural.compare(a.at(), b.at());
         });
         return List.copyOf(sorted);
+    }
+
+    // --- what checks may ask of it
+
+    /**
+     * Whether a record asks its past to be read before any check: one of an engine that is looked at to buy. Elsewhere the
+     * checks of each part ask for the looks by name, and nothing of this is loaded.
+     */
+    static boolean asked(Collection<? extends Fact> facts) {
+        for (Fact fact : facts) {
+            if (fact instanceof Stated said && said.what().equals("purpose") && said.of().equals(BUILD) && said.says().equals("buying")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The past in words that a check may match. They are facts like any other, and frozen. */
+    List<Stated> words(Collection<? extends Fact> facts) {
+        TreeMap<String, TreeSet<Where>> open = new TreeMap<>();
+        TreeMap<String, TreeSet<Where>> quarrels = new TreeMap<>();
+        TreeSet<Where> supported = new TreeSet<>();
+        TreeSet<Where> strong = new TreeSet<>();
+        for (Earlier.Happened happened : read(facts).happened()) {
+            String word = happened.event().word();
+            for (Voice voice : happened.voices()) {
+                boolean stands = happened.standing().compareTo(Standing.SUPPORTED) >= 0 && !happened.event().claim();
+                if (voice.strong()) {
+                    strong.addAll(voice.places());
+                }
+                if (stands && voice.speaksFor()) {
+                    supported.addAll(voice.places());
+                }
+                if (stands && voice.speaksFor() && happened.looks().stream().anyMatch(Earlier.Look::open)) {
+                    open.computeIfAbsent(word, w -> new TreeSet<>()).addAll(voice.places());
+                }
+                if (quarrels(voice, happened.voices())) {
+                    quarrels.computeIfAbsent(word, w -> new TreeSet<>()).addAll(voice.places());
+                }
+            }
+        }
+        List<Stated> words = new ArrayList<>();
+        if (!supported.isEmpty()) {
+            words.add(stated("followed up", open.isEmpty() ? "yes" : "no", supported));
+        }
+        open.forEach((word, places) -> words.add(stated("event without follow-up", word, places)));
+        if (!strong.isEmpty()) {
+            words.add(stated("signs agree", quarrels.isEmpty() ? "yes" : "no", strong));
+        }
+        quarrels.forEach((word, places) -> words.add(stated("event in quarrel", word, places)));
+        return words;
+    }
+
+    private static boolean quarrels(Voice one, List<Voice> voices) {
+        for (Voice other : voices) {
+            if (one.strong() && other.strong() && one.speaksFor() != other.speaksFor() && Place.related(one.at(), other.at())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Stated stated(String what, String says, Collection<Where> places) {
+        return new Stated(BUILD, BUILD, Place.ENGINE, what, says, "", Map.of(), List.copyOf(places));
     }
 
     // --- the damage that follows

@@ -60,6 +60,11 @@ public final class PastPages {
         }
     }
 
+    /** No signs and no events. */
+    static PastPages none(Vocabulary words) {
+        return new PastPages(words);
+    }
+
     /** Reads both pages. A folder without them has no past. */
     public static PastPages ofFolder(Path rules, Vocabulary words) {
         PastPages pages = new PastPages(words);

@@ -24,6 +24,7 @@ public final class RulesFolder {
     private final Vocabulary words;
     private final Map<String, RuleReader.Read> read = new TreeMap<>();
     private final CheckPages.Pages pages;
+    private final Past past;
     private final Auditor auditor;
     private final TradeLimits trade;
     private final Map<String, Auditor> ofOne = new ConcurrentHashMap<>();
@@ -46,7 +47,8 @@ public final class RulesFolder {
         List<RulebaseRule> all = new ArrayList<>();
         read.values().forEach(r -> r.rules().forEach(rule -> all.add(rule.rule())));
         this.trade = TradeLimits.ofFolder(rules, words);
-        this.auditor = Auditor.of(words, pages, Rulebase.of(all), trade);
+        this.past = Past.of(PastPages.ofFolder(rules, words));
+        this.auditor = Auditor.of(words, pages, Rulebase.of(all), trade, past);
         this.records = new RecordReader(words);
     }
 
@@ -157,7 +159,7 @@ public final class RulesFolder {
                     its.add(rule.rule());
                 }
             }));
-            return Auditor.ofOne(check, pages.conditions(), words, Rulebase.of(its), trade);
+            return Auditor.ofOne(check, pages.conditions(), words, Rulebase.of(its), trade, past);
         });
     }
 
