@@ -180,6 +180,7 @@ public final class Past {
         TreeMap<String, TreeSet<Where>> quarrels = new TreeMap<>();
         TreeSet<Where> supported = new TreeSet<>();
         TreeSet<Where> strong = new TreeSet<>();
+        TreeMap<String, List<Earlier.Happened>> byCylinder = new TreeMap<>();
         for (Earlier.Happened happened : read(facts).happened()) {
             String word = happened.event().word();
             for (Voice voice : happened.voices()) {
@@ -189,6 +190,10 @@ public final class Past {
                 }
                 if (stands && voice.speaksFor()) {
                     supported.addAll(voice.places());
+                    String cylinder = cylinder(voice.at());
+                    if (!cylinder.isEmpty() && !byCylinder.computeIfAbsent(cylinder, c -> new ArrayList<>()).contains(happened)) {
+                        byCylinder.get(cylinder).add(happened);
+                    }
                 }
                 if (stands && voice.speaksFor() && happened.looks().stream().anyMatch(Earlier.Look::open)) {
                     open.computeIfAbsent(word, w -> new TreeSet<>()).addAll(voice.places());
@@ -203,11 +208,58 @@ public final class Past {
             words.add(stated("followed up", open.isEmpty() ? "yes" : "no", supported));
         }
         open.forEach((word, places) -> words.add(stated("event without follow-up", word, places)));
+        struckAgain(byCylinder, words);
         if (!strong.isEmpty()) {
             words.add(stated("signs agree", quarrels.isEmpty() ? "yes" : "no", strong));
         }
         quarrels.forEach((word, places) -> words.add(stated("event in quarrel", word, places)));
         return words;
+    }
+
+    /** The number of the cylinder that a place belongs to; empty where it belongs to none. */
+    private static String cylinder(String at) {
+        String place = at.startsWith("big end ") ? at.substring("big end ".length()) : at;
+        int blank = place.indexOf(' ');
+        String first = blank < 0 ? place : place.substring(0, blank);
+        return Character.isDigit(first.charAt(0)) ? first : "";
+    }
+
+    private void struckAgain(TreeMap<String, List<Earlier.Happened>> byCylinder, List<Stated> words) {
+        TreeSet<Where> all = new TreeSet<>();
+        List<Stated> again = new ArrayList<>();
+        byCylinder.forEach((cylinder, events) -> {
+            TreeSet<Where> places = new TreeSet<>();
+            for (Earlier.Happened one : events) {
+                for (Earlier.Happened other : events) {
+                    if (one != other && !leads(one.event(), other.event()) && !leads(other.event(), one.event()) && !alike(one, other)) {
+                        one.voices().stream().filter(v -> v.speaksFor() && v.strong()).forEach(v -> places.addAll(v.places()));
+                    }
+                }
+                one.voices().forEach(v -> all.addAll(v.places()));
+            }
+            if (!places.isEmpty()) {
+                again.add(stated("cylinder struck again", cylinder, places));
+            }
+        });
+        if (!byCylinder.isEmpty()) {
+            words.add(stated("events by cylinder", again.isEmpty() ? "spread" : "met", all));
+            words.addAll(again);
+        }
+    }
+
+    /** Whether two events share a sign, so that they may be two readings of one. */
+    private static boolean alike(Earlier.Happened one, Earlier.Happened other) {
+        return one.voices().stream().anyMatch(a -> a.speaksFor() && other.voices().stream()
+                .anyMatch(b -> b.speaksFor() && b.sign().equals(a.sign())));
+    }
+
+    private boolean leads(PastEvent from, PastEvent to) {
+        for (String next : from.leadsTo()) {
+            if (next.equals(to.id()) || leads(events.get(next), to)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean quarrels(Voice one, List<Voice> voices) {
