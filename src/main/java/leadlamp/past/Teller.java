@@ -1,8 +1,6 @@
 package leadlamp.past;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -20,8 +18,6 @@ import leadlamp.audit.Standing;
 import leadlamp.audit.Voice;
 import leadlamp.facts.Fact;
 import leadlamp.facts.OnSheet;
-import leadlamp.facts.Seen;
-import leadlamp.facts.Stated;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
@@ -239,7 +235,7 @@ public final class Teller {
             if (one.event().byHand() && one.standing().compareTo(Standing.SUPPORTED) >= 0) {
                 for (Voice voice : one.voices()) {
                     if (voice.speaksFor() && !voice.sign().equals(Voice.TOLD)) {
-                        cover(voice, behind, audit.facts(), covers);
+                        cover(voice, behind, audit.build().statements(), covers);
                     }
                 }
             }
@@ -268,12 +264,11 @@ public final class Teller {
     }
 
     /** Which closing steps the marked joint, or the joint of the marked part, stands behind. */
-    private static void cover(Voice voice, Map<String, String> behind, Collection<? extends Fact> facts, Map<String, TreeSet<Where>> covers) {
+    private static void cover(Voice voice, Map<String, String> behind, List<Statement> statements,
+            Map<String, TreeSet<Where>> covers) {
         Set<String> named = new TreeSet<>(List.of(voice.at()));
-        for (Fact fact : facts) {
-            if (fact instanceof Seen seen && !disjoint(seen.places(), voice.places())) {
-                named.add(seen.of());
-            } else if (fact instanceof Stated said && !disjoint(said.places(), voice.places())) {
+        for (Statement said : statements) {
+            if (voice.places().contains(said.where())) {
                 named.add(said.of());
             }
         }
@@ -285,9 +280,5 @@ public final class Teller {
                 }
             }
         }
-    }
-
-    private static boolean disjoint(List<Where> one, List<Where> other) {
-        return Collections.disjoint(one, other);
     }
 }
