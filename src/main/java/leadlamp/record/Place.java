@@ -58,7 +58,18 @@ public final class Place {
         return true;
     }
 
+    /** A place as it was met last, by its text: most questions are about the same few hundred. Threads may overwrite each other's. */
+    private static final Met[] MET = new Met[2048];
+
+    private record Met(String text, Place place) {
+    }
+
     private static Place of(String text) {
+        int slot = text.hashCode() & MET.length - 1;
+        Met met = MET[slot];
+        if (met != null && met.text.equals(text)) {
+            return met.place;
+        }
         Place known = KNOWN.get(text);
         if (known == null) {
             known = new Place(Collections.unmodifiableSet(parse(text)));
@@ -66,6 +77,7 @@ public final class Place {
                 KNOWN.put(text, known);
             }
         }
+        MET[slot] = new Met(text, known);
         return known;
     }
 
