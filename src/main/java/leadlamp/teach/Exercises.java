@@ -140,6 +140,11 @@ public final class Exercises {
                 }
             }
         }
+        long different = wrong.stream().map(Case::of).distinct().count();
+        if (different < faults) {
+            planted = (int) different;
+            return Optional.empty();
+        }
         shuffle(wrong, random);
         shuffle(sound, random);
         // A stable sort: what is due comes first, and all else stays as the seed has it.
