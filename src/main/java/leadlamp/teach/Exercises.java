@@ -214,8 +214,14 @@ public final class Exercises {
                     return Optional.empty();
                 }
             }
-            return found.filter(f -> !f.isEmpty());
+            return found.filter(all -> !all.isEmpty() && all.stream().allMatch(f -> said(f, one)));
         });
+    }
+
+    /** Whether the case says of this finding that it comes. */
+    private static boolean said(String finding, Case one) {
+        return finding.startsWith(one.of() + " at ")
+                || one.also().keySet().stream().anyMatch(check -> finding.startsWith(check + " at "));
     }
 
     /** All that the audit finds in a text: check, place and ways; empty where the text cannot be read in full. */
