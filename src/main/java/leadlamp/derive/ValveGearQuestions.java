@@ -204,7 +204,9 @@ final class ValveGearQuestions {
 
     private void depth(String valve) {
         String what = "depth in question";
-        tells.sayBy("valve", valve, what, "read", tells.reading(valve, "valve recession"));
+        if (limited(site, "valve recession", valve) || ValveMates.read(site, "valve recession", valve)) {
+            tells.sayBy("valve", valve, what, "read", tells.reading(valve, "valve recession"));
+        }
         // A head whose sheet gives no depth is told by stem height and spring height instead.
         if (limited(site, "valve recession", valve)) {
             tells.say("valve", valve, what, "seat cut", tells.machined(SEAT, valve, CUT));
@@ -259,7 +261,9 @@ final class ValveGearQuestions {
 
     private void load(String valve) {
         Optional<Statement> secondHand = tells.word(SPRING, valve, "state", "second-hand");
-        tells.sayBy("valve spring", valve, "load in question", "read", tells.reading(valve, "valve spring seat load"));
+        if (limited(site, "valve spring seat load", valve) || ValveMates.read(site, "valve spring seat load", valve)) {
+            tells.sayBy("valve spring", valve, "load in question", "read", tells.reading(valve, "valve spring seat load"));
+        }
         if (limited(site, "valve spring seat load", valve)) {
             tells.say("valve spring", valve, "load in question", "second-hand", secondHand);
             tells.say("valve spring", valve, "load in question", "spring", tells.word(SPRING, valve, "origin", NOT_MAKERS));
@@ -338,7 +342,10 @@ final class ValveGearQuestions {
     }
 
     private void lobe(String valve) {
-        tells.sayBy("cam lobe", valve, "lift in question", "read", tells.reading(valve, "cam lobe height"));
+        boolean own = otherCamshaft(tells, valve).isEmpty() && groundCamshaft(tells, valve).isEmpty() && limited(site, "cam lobe height", valve);
+        if (own || ValveMates.read(site, "cam lobe height", valve)) {
+            tells.sayBy("cam lobe", valve, "lift in question", "read", tells.reading(valve, "cam lobe height"));
+        }
         tells.say("cam lobe", valve, "lift in question", "second-hand", tells.word(CAMSHAFT, valve, "state", "second-hand"));
         tells.say("cam lobe", valve, "marks in question", "looked", tells.looked(LOBE, valve, "worn", "pitted", "scuffed", "edge wear", "cracked"));
     }
