@@ -151,9 +151,17 @@ final class Head {
             case "flange gap from skim" -> value(name).from(reading("cam drop"), sheetLine("intake face angle"))
                     .by(v -> Gap.flangeClosing(v.get("cam drop"), v.get("sheet intake face angle")))
                     .sum("drop {cam drop} x sin {sheet intake face angle}");
-            case "clamp over gas load" -> value(name).from(clampOfHead(), sheetLine("peak pressure"), reading("head gasket bore"))
-                    .by(v -> Sets.ratio(v.get("clamp for one cylinder"), Preload.gasLoad(v.get("sheet peak pressure"), v.get("head gasket bore"))))
-                    .sum("clamp for one cylinder {clamp for one cylinder} / ({sheet peak pressure} x pi/4 x {head gasket bore} squared)").figures(2);
+            case "clamp over gas load" -> value(name).from(clampOfHead(), peakPressure(), reading("head gasket bore"))
+                    .by(v -> Sets.ratio(v.get("clamp for one cylinder"), Preload.gasLoad(v.get("peak pressure"), v.get("head gasket bore"))))
+                    .sum("clamp for one cylinder {clamp for one cylinder} / ({peak pressure} x pi/4 x {head gasket bore} squared)").figures(2);
+            case "target torque ratio" -> value(name).from(Take.use("target torque"), sheet("output", "torque"))
+                    .by(v -> Sets.ratio(v.get("use target torque"), v.get("sheet output torque")))
+                    .sum("{use target torque} asked / sheet {sheet output torque}").figures(2);
+            case "head bolt loosening share" -> value(name).from(least("head bolt loosening torque"),
+                    Take.known("head bolt loosening torque").renamed("all head bolts"))
+                    .by(v -> Sets.ratio(v.get("head bolt loosening torque"), Sets.mean(v.all("all head bolts"))))
+                    .sum((v, r) -> "slackest " + v.show("head bolt loosening torque") + " / mean "
+                            + v.show(Sets.mean(v.all("all head bolts")), "all head bolts")).figures(0);
             // seats, guides, tips
             case "seat insert interference" -> value(name).from(reading("seat insert diameter"), reading("head seat counterbore"))
                     .by(v -> Fits.interference(v.get("seat insert diameter"), v.get("head seat counterbore")))
@@ -173,7 +181,7 @@ final class Head {
             case "valve guide bell-mouth" -> value(name).from(all("valve guide bore", 2)).by(v -> Sets.spread(v.all("valve guide bore")))
                     .sum((v, r) -> "largest " + v.show(Sets.greatest(v.all("valve guide bore")), "valve guide bore") + " - smallest "
                             + v.show(Sets.least(v.all("valve guide bore")), "valve guide bore"));
-            case "ring seat depth left" -> value(name).from(reading("ring seat depth"), cutSince("ring seat depth", "block face", "head face"))
+            case "ring seat depth left" -> value(name).from(reading("ring seat depth"), cutOfSeatsFace())
                     .by(v -> Gap.depthLeft(v.get("ring seat depth"), v.get("cut since ring seat depth")))
                     .sum("{ring seat depth} - cut since then {cut since ring seat depth}");
             case "injector tip height after cut" -> value(name).from(reading("injector tip height"),
@@ -186,6 +194,29 @@ final class Head {
                             + "{sheet standard injector washer thickness})]");
             default -> null;
         };
+    }
+
+    /** What was cut, since a ring seat was read, off the face that the sheet says it lies in; off either where the sheet does not say. */
+    private static Take cutOfSeatsFace() {
+        return new Take("cut since ring seat depth") {
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                Optional<Statement> face = site.sheet("seals", place, "face");
+                return face.isPresent() ? cutSince("ring seat depth", face.get().says()).at(site, place)
+                        : cutSince("ring seat depth", "block face", "head face").at(site, place);
+            }
+
+            @Override
+            String lacks() {
+                return "machining block face removed";
+            }
+        };
+    }
+
+    /** The greatest gas pressure: as whoever maps the engine gives it, else the sheet's. */
+    private static Take peakPressure() {
+        return by("peak pressure", "use peak pressure", (site, place) -> Take.use("peak pressure").at(site, place)
+                .or(() -> sheetLine("peak pressure").at(site, place)).map(slot -> slot.values().get(0)));
     }
 
     private static String cm3(double volume) {
@@ -259,6 +290,11 @@ final class Head {
             @Override
             String quantity() {
                 return "clamp force";
+            }
+
+            @Override
+            List<String> others() {
+                return List.of("proof load");
             }
 
             @Override

@@ -55,6 +55,9 @@ final class SaidWords {
         names.putAll(CamDriveWords.names());
         names.putAll(ValveGearQuestions.names());
         names.putAll(ValveGearWords.names());
+        names.putAll(SealingWords.names());
+        names.putAll(SealWords.names());
+        names.putAll(HeadWords.names());
         return names;
     }
 
@@ -69,6 +72,9 @@ final class SaidWords {
         CamDriveWords.all(tells);
         ValveGearQuestions.all(tells);
         ValveGearWords.all(tells);
+        SealingWords.all(tells);
+        SealWords.all(tells);
+        HeadWords.all(tells);
         words.overSheet("rev limit", "rev limit", "output", "rev limit");
         words.overSheet("boost", "boost", "output", "boost");
         words.overSheet("torque", "target torque", "output", "torque");

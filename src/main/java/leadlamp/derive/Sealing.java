@@ -2,6 +2,7 @@ package leadlamp.derive;
 
 import static leadlamp.derive.Derived.value;
 import static leadlamp.derive.Take.by;
+import static leadlamp.derive.Take.cutSince;
 import static leadlamp.derive.Take.greatest;
 import static leadlamp.derive.Take.least;
 import static leadlamp.derive.Take.reading;
@@ -15,6 +16,8 @@ import leadlamp.calc.Gap;
 import leadlamp.calc.Preload;
 import leadlamp.calc.Seals;
 import leadlamp.facts.Value;
+import leadlamp.quantity.Dimension;
+import leadlamp.quantity.Units;
 import leadlamp.record.Statement;
 
 /** Derived values of rings, sealant, gaskets, lips and plugs. */
@@ -33,6 +36,9 @@ final class Sealing {
                         .sum("({sealing ring section} - {ring seat depth}[ - gap {joint face gap}]) / {sealing ring section}").figures(1);
                 yield name.equals("pick-up seal squeeze") ? squeeze.at(site -> List.of("pick-up seal")) : squeeze;
             }
+            case "sealing ring squeeze after cut" -> value(name).from(reading("sealing ring section"), reading("ring seat depth left"))
+                    .by(v -> Seals.squeeze(v.get("sealing ring section"), v.get("ring seat depth left"), 0))
+                    .sum("({sealing ring section} - {ring seat depth left}) / {sealing ring section}").figures(1);
             case "sealing ring set" -> value(name).from(reading("sealing ring section as new"), reading("sealing ring section"),
                     reading("ring seat depth"))
                     .by(v -> Seals.set(v.get("sealing ring section as new"), v.get("sealing ring section"), v.get("ring seat depth")))
@@ -59,12 +65,12 @@ final class Sealing {
             case "gasket open share" -> value(name).from(least("gasket hole diameter"), reading("joint face passage diameter"))
                     .by(v -> Seals.openShare(v.get("gasket hole diameter"), v.get("joint face passage diameter")))
                     .sum("({gasket hole diameter} / {joint face passage diameter}) squared").figures(0);
-            case "film clearance" -> value(name).from(reading("joint face gap"), bearingOfJoint())
+            case "main bearing clearance with film" -> value(name).from(reading("joint face gap"), bearingOfJoint())
                     .by(v -> Seals.clearanceWithFilm(v.get("main bearing clearance"), v.get("joint face gap")))
                     .sum("dry {main bearing clearance} + film {joint face gap}").inUnitOf("main bearing clearance");
-            case "step from machining" -> value(name).from(reading("joint face step"), cutOfFace())
-                    .by(v -> Math.abs(Gap.jointStep(v.get("machining face removed"), 0, v.get("joint face step"))))
-                    .sum("cut of the face {machining face removed} + step before {joint face step}");
+            case "joint face step after cut" -> value(name).from(reading("joint face step"), cutOfFace())
+                    .by(v -> Math.abs(Gap.jointStep(v.get("cut since joint face step"), 0, v.get("joint face step"))))
+                    .sum("step {joint face step} + cut of the face since then {cut since joint face step}");
             case "flatness per 100 mm" -> value(name).from(greatest("joint face flatness"), BottomEnd.aside("joint face flatness", "span"))
                     .by(v -> Fits.scaled(v.get("joint face flatness"), v.get("span of joint face flatness"), HUNDRED_MM))
                     .sum("{joint face flatness} x 100 mm / {span of joint face flatness}").figures(3);
@@ -77,9 +83,16 @@ final class Sealing {
             case "seal lead angle" -> value(name).from(reading("seal land string advance"), reading("seal land diameter"), turnsOfString())
                     .by(v -> Math.abs(Seals.leadAngle(v.get("seal land string advance"), v.get("seal land diameter"), v.get("turns of the string test"))))
                     .sum("arctan({seal land string advance} / (pi x {seal land diameter} x {turns of the string test}))").figures(2);
-            case "seal offset" -> value(name).from(reading("seal bore runout"), reading("seal land runout"))
-                    .by(v -> Seals.lipFollow(v.get("seal bore runout"), v.get("seal land runout")))
-                    .sum("half of {seal bore runout} + runout of the land {seal land runout}").finer();
+            case "seal offset" -> value(name).from(reading("seal bore runout"), reading("seal land runout").optional())
+                    .by(v -> Seals.lipFollow(v.get("seal bore runout"), v.get("seal land runout", 0)))
+                    .sum("half of {seal bore runout}[ + runout of the land {seal land runout}]").finer();
+            case "lip rest time" -> value(name).from(step("rear seal fitted"), firstTurned()).at(site -> List.of("rear crank seal"))
+                    .by(v -> Days.between(v.get("rear seal fitted"), v.get("first turned")))
+                    .sum("from the seal fitted to the shaft first turned").in(Days.HOURS).figures(0);
+            case "seal temperature" -> value(name).from(use("running temperature")).by(v -> v.get("use running temperature"))
+                    .sum("as the record has it: {use running temperature}").inUnitOf("use running temperature");
+            case "seal shelf years" -> value(name).from(shelf()).by(v -> v.get("age of the new seal")).sum("{age of the new seal} as said or by its mark")
+                    .in(PartsAged.YEARS).figures(1);
             case "press fit" -> value(name).from(reading("shaft seal diameter"), reading("seal bore diameter"))
                     .by(v -> Fits.interference(v.get("shaft seal diameter"), v.get("seal bore diameter")))
                     .sum("outside {shaft seal diameter} - bore {seal bore diameter}");
@@ -158,17 +171,50 @@ final class Sealing {
         };
     }
 
-    /** The cut of the face that the joint's sheet line says it meets. */
+    /** What was cut, since the step was read, off the face that the joint's sheet line says it meets; nothing where it says none. */
     private static Take cutOfFace() {
-        return by("machining face removed", (site, place) -> site.sheet("joint", place, "meets").flatMap(face -> Take.removed(face.says())
-                .at(site, "engine")).flatMap(slot -> {
-                    double off = 0;
-                    for (Value v : slot.values()) {
-                        off += v.high().orElseThrow().value();
-                    }
-                    Value first = slot.values().get(0);
-                    return Optional.of(Site.exact("machining face removed", place, off, first.unit(), first.figures(), first.places()));
-                }));
+        return new Take("cut since joint face step") {
+            @Override
+            Optional<Slot> at(Site site, String place) {
+                Optional<Statement> face = site.sheet("joint", place, "meets");
+                return face.isPresent() ? cutSince("joint face step", face.get().says()).at(site, place)
+                        : Optional.of(Slot.of(name(), Site.exact(name(), place, 0, Units.usual(Dimension.LENGTH), 2, List.of())));
+            }
+
+            @Override
+            String lacks() {
+                return "machining face removed";
+            }
+        };
+    }
+
+    /** The first time that the crankshaft was turned after the seal had gone on; what was turned before does not count. */
+    private static Take firstTurned() {
+        return by("first turned", "steps turned by hand", (site, place) -> {
+            Optional<Value> fitted = Days.done(site, "first turned", "rear seal fitted", place);
+            Value first = null;
+            for (String step : List.of("pistons fitted", "turned by hand", "turned plugs out", "oil primed", "first start")) {
+                Optional<Value> turned = Days.done(site, "first turned", step, "engine").filter(v -> fitted.isPresent()
+                        && v.high().orElseThrow().value() > fitted.get().low().orElseThrow().value());
+                if (turned.isPresent() && (first == null || turned.get().low().orElseThrow().value() < first.low().orElseThrow().value())) {
+                    first = turned.get();
+                }
+            }
+            return Optional.ofNullable(first);
+        });
+    }
+
+    /** How long a new seal has lain, as its entry has it. */
+    private static Take shelf() {
+        String name = "age of the new seal";
+        return by(name, "any part age", (site, place) -> {
+            Optional<Value> age = Optional.empty();
+            for (String part : List.of("shaft seal", "sealing ring", "seal")) {
+                age = age.or(() -> Days.age(site, name, part, place));
+            }
+            return age.or(() -> PartsAged.piece(site, place).flatMap(p -> Days.age(site, name, p.part(), p.at())
+                    .or(() -> Days.age(site, name, p.part(), place))));
+        });
     }
 
     private static Take freeGrip() {

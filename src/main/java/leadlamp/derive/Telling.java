@@ -113,6 +113,18 @@ final class Telling {
         return Optional.empty();
     }
 
+    /** All signs that were seen, or looked for in one's own person and not there, of the engine as it goes together. */
+    List<Statement> signs() {
+        List<Statement> all = new ArrayList<>();
+        for (Statement s : site.build.statements()) {
+            boolean looked = s.form() == Statement.Form.SEEN || s.form() == Statement.Form.NOT_SEEN && s.told().isEmpty();
+            if (looked && !s.asides().getOrDefault("as", "").equals("found")) {
+                all.add(s);
+            }
+        }
+        return all;
+    }
+
     /** What owner or papers tell of its past. */
     Optional<Statement> past(String... events) {
         for (Statement s : site.said("build")) {
@@ -176,6 +188,11 @@ final class Telling {
         return "";
     }
 
+    /** Whether the entry bears a date. */
+    boolean dated(Statement s) {
+        return date(s).isPresent();
+    }
+
     /** Whether the one line is surely older than the other. */
     boolean before(Statement one, Statement other) {
         Optional<LocalDate> last = date(one).map(Dates::last);
@@ -194,7 +211,7 @@ final class Telling {
         by.ifPresent(s -> say(of, at, what, says, s.told().orElse(""), List.of(s.where())));
     }
 
-    private void say(String of, String at, String what, String says, String told, List<Where> where) {
+    void say(String of, String at, String what, String says, String told, List<Where> where) {
         said.add(new Stated(of, site.words.part(of).map(Part::kind).orElse(of), at, what, says, told, Map.of("sum", says), List.copyOf(where)));
     }
 

@@ -27,7 +27,7 @@ import leadlamp.words.Vocabulary;
 final class Limits {
     /** Endings of a worked-out quantity that, where it has no limit of its own, is held against that of the reading it puts right. */
     private static final List<String> PUT_RIGHT = List.of(" corrected", " at setting", " after work", " after cut", " after clean-up",
-            " from sizes", " by sizes", " left");
+            " from sizes", " by sizes", " left", " with film");
 
     private final Build build;
     private final Vocabulary words;

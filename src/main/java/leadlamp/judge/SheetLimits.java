@@ -37,7 +37,11 @@ final class SheetLimits {
         SheetLimits limits = new SheetLimits();
         for (Statement s : sheet.statements()) {
             switch (s.of()) {
-                case "joint" -> limits.joint(s);
+                case "joint" -> {
+                    limits.joint(s);
+                    limits.sealant(s, sheet);
+                }
+                case "seals" -> limits.seal(s);
                 case "lives" -> {
                     if (s.what().equals("years")) {
                         limits.most("companion age at next change", s.at(), years(s), s);
@@ -107,6 +111,20 @@ final class SheetLimits {
                 ends("stretch", rod ? "rod bolt stretch" : "bolt stretch", rod ? "" : s.at(), s);
                 ends("bolt length limit", rod ? "rod bolt free length" : "bolt free length", rod ? "" : s.at(), s);
             }
+        }
+    }
+
+    /** The times that the joint's sealant is given under `sealants`. */
+    private void sealant(Statement s, EngineSheet sheet) {
+        if (s.what().equals("sealant")) {
+            sheet.statement("sealants", s.says(), "open time").ifPresent(time -> most("sealant open time", s.at(), time.value(), time));
+            sheet.statement("sealants", s.says(), "cure time").ifPresent(time -> least("sealant cure time", s.at(), time.value(), time));
+        }
+    }
+
+    private void seal(Statement s) {
+        if (s.what().equals("rest")) {
+            least("lip rest time", s.at(), s.value(), s);
         }
     }
 

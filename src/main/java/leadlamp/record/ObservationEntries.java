@@ -62,7 +62,7 @@ final class ObservationEntries extends EntryReader {
                 for (Said said : rest.said()) {
                     state(part.name(), place, saw + " " + said.what(), said.says(), said.value(), Map.of(), rest.told(), said.where());
                 }
-                for (String out : sign.get().rulesOut()) {
+                for (String out : sign.get().sound() ? sign.get().rulesOut() : List.<String>of()) {
                     notSeen(part.name(), place, out, rest, item.where());
                 }
             }
@@ -84,6 +84,9 @@ final class ObservationEntries extends EntryReader {
             }
             for (String place : at) {
                 notSeen(part.name(), place, sign.get().name(), rest, looked.where());
+                for (String out : sign.get().sound() ? List.<String>of() : sign.get().rulesOut()) {
+                    notSeen(part.name(), place, out, rest, looked.where());
+                }
             }
         }
     }

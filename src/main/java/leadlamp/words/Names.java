@@ -139,7 +139,7 @@ public final class Names {
         boolean known;
         switch (of) {
             case "part":
-                known = own("parts", what, words) || what.equals("any sign") || named(words.sign(what), what);
+                known = own("parts", what, words) || own(WORKED_OUT, what, words) || what.equals("any sign") || named(words.sign(what), what);
                 break;
             case "reading":
                 known = what.isEmpty() || what.equals(FIGURE) || own("measurements", what, words);
