@@ -13,6 +13,7 @@ import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
+import leadlamp.words.Part;
 
 /**
  * Words of the cam drive: what a record makes a question of, and what was seen or told of parts that the sheet's routes name. A part
@@ -31,7 +32,7 @@ final class CamDriveWords {
     private static final String SHAFT = "timed shaft";
     private static final String DRIVE = "timing drive";
     private static final List<String> RUN = List.of("kept", "second-hand", "repaired", "there");
-    private static final List<String> GONE = List.of("missing", "deleted", "removed");
+    private static final List<String> GONE = List.of("missing", "deleted");
 
     private final Telling tells;
     private final Site site;
@@ -47,6 +48,13 @@ final class CamDriveWords {
     static Map<String, List<String>> names() {
         Map<String, List<String>> names = new TreeMap<>();
         names.put("cam gear seat in question", List.of("read", "home-made", "looked"));
+        names.put("cam gear seat", List.of("home", "gap at face"));
+        names.put("cam gear clamp", List.of("sound", "oil", "moved"));
+        for (String part : List.of("cam gear pin", "cam phaser", "crank nose", "crank key", "friction washer", BELT, "belt cover",
+                "belt guide plate")) {
+            names.put(part + " shows", List.of("sound", "new", "kinked", "cracked", "broken", "bent", "rubs", "edge wear", "teeth damaged",
+                    "cut away", "fretting", "hammered", "play", "oil"));
+        }
         names.put("crank key in question", List.of("read", "kept", "looked"));
         names.put("joint holds crank gear", List.of("yes"));
         names.put("joint friction washer", List.of("wanted", "not listed"));
@@ -82,6 +90,7 @@ final class CamDriveWords {
         names.put("timing drive marks", List.of("meet", "off", "measured"));
         names.put("timing drive first turn", List.of("by hand", "by starter", "hard stop"));
         names.put("camshaft grind", List.of("as sheet", "other"));
+        names.put("camshaft measured", List.of("yes", "no"));
         names.put("camshaft timing in question", List.of("face cut", "gasket", "cam changed", "gear changed"));
         names.put("valve room in question", List.of("cams moved since"));
         names.put("cam phaser lock", List.of("locked", "unlocked"));
@@ -91,7 +100,7 @@ final class CamDriveWords {
         names.put("drive gear teeth in question", List.of("new belt", "new chain"));
         names.put("drive gear teeth", List.of("even", "teeth damaged", "worn", "pitted", "corroded"));
         names.put("timed shaft role", List.of("balance shaft", "other"));
-        names.put("timed shaft marks", List.of("meet", "off", "removed"));
+        names.put("timed shaft marks", List.of("meet", "off", "out"));
         names.put("balance shaft out", List.of("yes"));
         names.put("balance shaft mate", List.of("still turning", "out", "none"));
         names.put("balance shaft turns the pump", List.of("yes", "no"));
@@ -106,16 +115,25 @@ final class CamDriveWords {
         CamDriveWords words = new CamDriveWords(tells);
         for (String gear : tells.places("each cam gear with a pin", "cam gear pin length")) {
             words.seat(gear);
+            words.shows("cam gear pin", gear, false, "cracked", "broken");
         }
+        words.formed("each adjustable cam gear", "adjustable").forEach(words::clamp);
         words.crankKey();
         words.crankJoint();
         words.damper();
         for (String belt : words.site.places("each belt drive").orElse(List.of())) {
             words.bath(belt);
+            words.shows(BELT, belt, false, "kinked", "cracked", "edge wear", "teeth damaged");
             words.tension(belt);
             words.make(belt);
         }
-        words.site.places("each dry belt").orElse(List.of()).forEach(words::wetting);
+        for (String belt : words.site.places("each dry belt").orElse(List.of())) {
+            words.wetting(belt);
+            words.shows("belt cover", belt, true, "cut away", "cracked");
+        }
+        for (String plate : words.site.places("each guide plate").orElse(List.of())) {
+            words.shows("belt guide plate", plate, true, "rubs", "bent");
+        }
         words.site.places("each belt companion").orElse(List.of()).forEach(words::companion);
         words.site.places("each tensioner").orElse(List.of()).forEach(words::tensioner);
         words.site.places("each timing drive").orElse(List.of()).forEach(words::proof);
@@ -134,15 +152,87 @@ final class CamDriveWords {
         String what = "seat in question";
         tells.sayBy("cam gear", gear, what, "read", tells.reading(gear, "cam gear pin hole depth", "camshaft pin hole depth"));
         tells.say("cam gear", gear, what, "home-made", tells.word(List.of("cam gear pin"), gear, "origin", "home-made"));
-        tells.say("cam gear", gear, what, "looked", tells.looked(List.of("cam gear"), gear, "gap at face"));
+        Optional<Statement> gap = look("cam gear", gear, "gap at face");
+        tells.say("cam gear", gear, what, "looked", gap);
+        tells.say("cam gear", gear, "seat", isSeen(gap) ? "gap at face" : "home", gap);
+        if (gap.isEmpty()) {
+            tells.lack("cam gear seat", gear, "cam gear gap at face");
+        }
+    }
+
+    /** Rim and hub of an adjustable gear as they go together: oil that was found there and wiped off is no fault. */
+    private void clamp(String gear) {
+        Optional<Statement> oil = look("cam gear", gear, "oil").or(() -> look("adjustable cam gear", gear, "oil"));
+        Optional<Statement> moved = look("cam gear", gear, "moved").or(() -> look("adjustable cam gear", gear, "moved"));
+        if (isSeen(oil) || isSeen(moved)) {
+            tells.say("cam gear", gear, "clamp", isSeen(moved) ? "moved" : "oil", isSeen(moved) ? moved : oil);
+        } else if (oil.isPresent() && moved.isPresent()) {
+            tells.say("cam gear", gear, "clamp", "sound", List.of(oil.get().where(), moved.get().where()));
+        } else {
+            lackSigns("cam gear clamp", gear, "cam gear", oil, "oil", moved, "moved");
+        }
+    }
+
+    /**
+     * What a part shows as it goes together. What was found on the one that came out is no fault of a new one, and a look at the old
+     * one proves nothing of it.
+     */
+    private void shows(String part, String at, boolean newIsSound, String... signs) {
+        String named = part.equals(BELT) ? belt(at) : part;
+        Optional<Statement> state = state(named, at);
+        boolean fresh = state.filter(s -> s.says().equals("new") || s.says().equals("ready")).isPresent();
+        List<Where> looked = new ArrayList<>();
+        List<String> lacks = new ArrayList<>();
+        for (String sign : signs) {
+            Optional<Statement> look = fresh ? look(named, at, sign) : lookAtAnyTime(named, at, sign);
+            if (isSeen(look)) {
+                tells.say(part, at, "shows", sign, look);
+                return;
+            }
+            look.ifPresent(s -> looked.add(s.where()));
+            if (look.isEmpty()) {
+                lacks.add(named + " " + sign);
+            }
+        }
+        if (fresh && newIsSound) {
+            tells.say(part, at, "shows", "new", state);
+        } else if (lacks.isEmpty()) {
+            tells.say(part, at, "shows", "sound", looked);
+        } else {
+            tells.lack(part + " shows", at, lacks.toArray(new String[0]));
+        }
     }
 
     private void crankKey() {
         String engine = Place.ENGINE;
         tells.sayBy("crank key", engine, "in question", "read", tells.reading(engine, "crank nose keyway width", "crank gear keyway width",
                 "crank gear rock"));
-        tells.say("crank key", engine, "in question", "kept", tells.word(List.of("crank key"), engine, "state", RUN.toArray(new String[0])));
+        // A belt is changed without the gear coming off; the key is a question where it went on again in this build.
+        Optional<Statement> fitted = site.word("steps", engine, "crank gear fitted").filter(s -> !s.says().equals("planned"));
+        tells.say("crank key", engine, "in question", "kept", fitted.flatMap(f -> tells.word(List.of("crank key"), engine, "state",
+                RUN.toArray(new String[0]))));
         tells.say("crank key", engine, "in question", "looked", tells.looked(List.of("crank key", "crank nose"), engine, "hammered", "fretting"));
+        shows("crank key", engine, true, "hammered");
+        boolean otherShaft = tells.word(List.of("crankshaft"), engine, "state", "new", "second-hand").isPresent()
+                || tells.machined(List.of("crank nose"), engine, "turn", "grind", "weld", "bore", "mill").isPresent();
+        nose(otherShaft);
+        shows("friction washer", engine, false, "oil");
+    }
+
+    /** The nose of the shaft that goes in: what was found on another one, or before it was repaired, is past. */
+    private void nose(boolean other) {
+        String engine = Place.ENGINE;
+        String part = "crank nose";
+        Optional<Statement> fretting = other ? look(part, engine, "fretting") : lookAtAnyTime(part, engine, "fretting");
+        Optional<Statement> hammered = other ? look(part, engine, "hammered") : lookAtAnyTime(part, engine, "hammered");
+        if (isSeen(fretting) || isSeen(hammered)) {
+            Optional<Statement> sign = isSeen(hammered) ? hammered : fretting;
+            tells.say(part, engine, "shows", sign.get().what(), sign);
+        } else if (fretting.isPresent() && hammered.isPresent()) {
+            tells.say(part, engine, "shows", "sound", List.of(fretting.get().where(), hammered.get().where()));
+        } else {
+            lackSigns("crank nose shows", engine, part, fretting, "fretting", hammered, "hammered");
+        }
     }
 
     /** The joint whose clamp holds the crank gear: the one that the sheet's line of the gear names, else the one named after it. */
@@ -596,6 +686,10 @@ final class CamDriveWords {
         Optional<Statement> other = tells.word(List.of("camshaft"), cam, "origin", "uprated", "other engine", "home-made")
                 .or(() -> tells.machined(List.of("camshaft", "cam lobe"), cam, "grind", "weld"));
         tells.say("camshaft", cam, "grind", other.isPresent() ? "other" : "as sheet", other.map(s -> List.of(s.where())).orElse(List.of()));
+        Optional<Statement> step = step("cam timing measured", cam).filter(s -> s.says().equals("done") || s.says().equals("passed"));
+        Optional<Value> disc = tells.value(cam, "cam timing error").or(() -> tells.reading(cam, "camshaft lobe centre", "cam gear setting"));
+        tells.say("camshaft", cam, "measured", disc.isPresent() || step.isPresent() ? "yes" : "no",
+                disc.map(Value::places).or(() -> step.map(s -> List.of(s.where()))).orElse(List.of()));
         String what = "timing in question";
         String kind = DriveLines.ofCamshafts(site).map(d -> DriveLines.kind(site, d)).orElse("");
         boolean moves = site.sheet("layout", Place.ENGINE, "valve gear").filter(s -> s.says().equals("overhead cam")).isPresent()
@@ -651,16 +745,22 @@ final class CamDriveWords {
         return last;
     }
 
-    private void phasers() {
-        List<String> places = new ArrayList<>(site.places("each cam phaser").orElse(List.of()));
+    /** Cam gears of a form, on the sheet or in the record. */
+    private List<String> formed(String group, String form) {
+        List<String> places = new ArrayList<>(site.places(group).orElse(List.of()));
         for (Statement s : site.said("cam gear")) {
-            if (s.what().equals("form") && s.says().equals("phaser") && !places.contains(s.at())) {
+            if (s.what().equals("form") && s.says().equals(form) && !places.contains(s.at())) {
                 places.add(s.at());
             }
         }
-        for (String place : places) {
+        return places;
+    }
+
+    private void phasers() {
+        for (String place : formed("each cam phaser", "phaser")) {
             Optional<Statement> free = look("cam phaser", place, "unlocked");
             Optional<Statement> locked = look("cam phaser", place, "locked").filter(s -> s.form() == Statement.Form.SEEN);
+            shows("cam phaser", place, true, "play");
             if (isSeen(free)) {
                 tells.say("cam phaser", place, "lock", "unlocked", free);
             } else if (locked.isPresent() || free.isPresent()) {
@@ -749,7 +849,7 @@ final class CamDriveWords {
         tells.say(SHAFT, name, "role", part.equals("balance shaft") ? part : "other", List.of());
         Optional<Statement> gone = state(part, at).filter(s -> GONE.contains(s.says()));
         if (gone.isPresent()) {
-            tells.say(SHAFT, name, "marks", "removed", gone);
+            tells.say(SHAFT, name, "marks", "out", gone);
             return;
         }
         Optional<Statement> marks = look(part, List.of(at, name), "marks off");
@@ -842,6 +942,11 @@ final class CamDriveWords {
 
     // --- how it is told
 
+    /** The part that runs in a belt drive: the timing belt, or one that has a name of its own, such as the balance belt. */
+    private String belt(String drive) {
+        return site.words.part(drive).filter(p -> p.kind().equals(BELT)).map(Part::name).orElse(BELT);
+    }
+
     private Optional<Statement> state(String part, String at) {
         return PartsAged.word(site, part, at, "state");
     }
@@ -883,6 +988,16 @@ final class CamDriveWords {
             if (counts && !s.asides().getOrDefault("as", "").equals("found") && stands(part, s.at(), at)) {
                 last = Optional.of(s);
             }
+        }
+        return last;
+    }
+
+    /** The last look for a sign, as the part was found or as it goes together. */
+    private Optional<Statement> lookAtAnyTime(String part, String at, String sign) {
+        Optional<Statement> last = Optional.empty();
+        for (Statement s : tells.signs(part, sign)) {
+            boolean counts = s.told().isEmpty() || s.form() == Statement.Form.SEEN;
+            last = counts && stands(part, s.at(), List.of(at)) ? Optional.of(s) : last;
         }
         return last;
     }

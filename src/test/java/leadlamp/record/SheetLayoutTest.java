@@ -301,4 +301,16 @@ class SheetLayoutTest {
         assertThat(tarn.partsOfDrive()).contains(new SheetLayout.PartAt("cam gear", "intake"),
                 new SheetLayout.PartAt("timing belt", "engine"), new SheetLayout.PartAt("belt tensioner", "engine"));
     }
+
+    @Test
+    void a_timing_gear_is_any_gear_of_a_gear_drive_whatever_one_of_them_is_called() {
+        SheetLayout diesel = sheet("""
+                drive:
+                  timing gears: { kind: gear, drives: camshafts, route: [crank gear, idler gear, cam gear] }
+                  injection pump: { kind: gear, drives: injection pump, route: [idler gear, injection pump] }
+                  balance gears: { kind: gear, drives: balance shafts, route: [crankshaft, balance shaft left] }
+                """);
+        assertThat(diesel.places(words.part("timing gear").orElseThrow())).contains(List.of("timing gears", "injection pump", "balance gears"));
+        assertThat(diesel.places(words.part("balance gear").orElseThrow())).contains(List.of("balance gears"));
+    }
 }
