@@ -47,7 +47,7 @@ final class CamDriveWords {
     /** The words, as subject and property, and what each may say. */
     static Map<String, List<String>> names() {
         Map<String, List<String>> names = new TreeMap<>();
-        names.put("cam gear seat in question", List.of("read", "home-made", "looked"));
+        names.put("cam gear seat in question", List.of("home-made", "looked"));
         names.put("cam gear seat", List.of("home", "gap at face"));
         names.put("cam gear clamp", List.of("sound", "oil", "moved"));
         for (String part : List.of("cam gear pin", "cam phaser", "crank nose", "crank key", "friction washer", BELT, "belt cover",
@@ -55,7 +55,7 @@ final class CamDriveWords {
             names.put(part + " shows", List.of("sound", "new", "kinked", "cracked", "broken", "bent", "rubs", "edge wear", "teeth damaged",
                     "cut away", "fretting", "hammered", "play", "oil"));
         }
-        names.put("crank key in question", List.of("read", "kept", "looked"));
+        names.put("crank key in question", List.of("kept", "looked"));
         names.put("joint holds crank gear", List.of("yes"));
         names.put("joint friction washer", List.of("wanted", "not listed"));
         names.put("joint grip limit", List.of("given", "none"));
@@ -150,7 +150,6 @@ final class CamDriveWords {
 
     private void seat(String gear) {
         String what = "seat in question";
-        tells.sayBy("cam gear", gear, what, "read", tells.reading(gear, "cam gear pin hole depth", "camshaft pin hole depth"));
         tells.say("cam gear", gear, what, "home-made", tells.word(List.of("cam gear pin"), gear, "origin", "home-made"));
         Optional<Statement> gap = look("cam gear", gear, "gap at face");
         tells.say("cam gear", gear, what, "looked", gap);
@@ -205,8 +204,6 @@ final class CamDriveWords {
 
     private void crankKey() {
         String engine = Place.ENGINE;
-        tells.sayBy("crank key", engine, "in question", "read", tells.reading(engine, "crank nose keyway width", "crank gear keyway width",
-                "crank gear rock"));
         // A belt is changed without the gear coming off; the key is a question where it went on again in this build.
         Optional<Statement> fitted = site.word("steps", engine, "crank gear fitted").filter(s -> !s.says().equals("planned"));
         tells.say("crank key", engine, "in question", "kept", fitted.flatMap(f -> tells.word(List.of("crank key"), engine, "state",
