@@ -55,15 +55,11 @@ final class SheetLimits {
                 }
             }
         }
+        // A tension that is worked out of the note of a run is held against that of the sheet.
         for (LimitLine line : sheet.limits()) {
-            String worked = switch (line.quantity()) {
-                case "timing belt tension" -> "belt tension from note";
-                case "valve piston clearance" -> "valve piston clearance at setting";
-                default -> "";
-            };
-            if (!worked.isEmpty()) {
-                limits.lines.add(new LimitLine(worked, line.at(), line.standard(), line.least(), line.most(), line.times(), line.when(),
-                        line.where(), line.asides(), line.reason(), line.basis(), line.line()));
+            if (line.quantity().equals("timing belt tension")) {
+                limits.lines.add(new LimitLine("belt tension from note", line.at(), line.standard(), line.least(), line.most(), line.times(),
+                        line.when(), line.where(), line.asides(), line.reason(), line.basis(), line.line()));
             }
         }
         return limits.lines;
