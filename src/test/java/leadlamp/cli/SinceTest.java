@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SinceTest {
     private static final ObjectMapper READER = new ObjectMapper();
     private static final Path SAMPLES = Path.of("sample-builds");
-    private static final String PIN = "- { cam gear pin: kept, at: intake, form: hollow, origin: home-made";
+    private static final String LOCKER = "threads: { condition: residue, thread-locker: medium }";
 
     @TempDir
     private Path folder;
@@ -48,11 +48,11 @@ class SinceTest {
 
     @Test
     void a_fault_put_right_is_settled_and_a_new_one_is_new() throws IOException {
-        write(Files.readString(record).replace(PIN, "- { cam gear pin: new, at: intake, form: solid, origin: maker's")
+        write(Files.readString(record).replace(LOCKER, "threads: { condition: clean, thread-locker: none, lubricant: dry }")
                 .replace("- { crankshaft end float: 0.21 mm", "- { crankshaft end float: 0.41 mm"));
         Typed after = again("terminal");
 
-        assertThat(plain(after)).contains("Since the earlier answer (", "Settled cam-gear-pin-hollow, intake: was found, is clear.")
+        assertThat(plain(after)).contains("Since the earlier answer (", "Settled thread-locker-on-torque-figure, oil pump to block: was found, is clear.")
                 .containsPattern("Since the earlier answer: [1-9]\\d* new, \\d+ worse, [1-9]\\d* settled\\.");
         // What is found and what to do first still stand at the end.
         assertThat(after.out().substring(after.out().indexOf("In short"))).contains("Found ", "Before ", "First: ");
@@ -87,7 +87,7 @@ class SinceTest {
 
     @Test
     void the_log_for_code_hosts_says_which_results_are_new() throws IOException {
-        write(Files.readString(record).replace(PIN, "- { cam gear pin: kept, at: intake, form: solid, origin: home-made"));
+        write(Files.readString(record).replace(LOCKER, "- { cam gear pin: kept, at: intake, form: solid, origin: home-made"));
 
         List<String> states = new ArrayList<>();
         READER.readTree(again("sarif").out()).get("runs").get(0).get("results").forEach(r -> states.add(r.get("baselineState").asText()));
