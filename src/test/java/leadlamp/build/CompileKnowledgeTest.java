@@ -31,7 +31,7 @@ class CompileKnowledgeTest {
         assertThat(CompileKnowledge.compile(RULES, folder.resolve("one"))).isEmpty();
         CompileKnowledge.compile(RULES, folder.resolve("other"));
         assertThat(made(folder.resolve("one"))).containsOnlyKeys("vocabulary.bin", "checks.bin", "limits.bin", "rules.bin",
-                "cases.bin");
+                "cases.bin", "past-rules.bin", "past.bin");
         made(folder.resolve("one")).forEach((name, bytes) -> assertThat(folder.resolve("other/leadlamp/" + name))
                 .as(name).hasBinaryContent(bytes));
     }
