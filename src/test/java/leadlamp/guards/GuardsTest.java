@@ -33,7 +33,7 @@ class GuardsTest {
     private static final RulesFolder RULES = RulesFolder.project();
     private static final CaseRunner CASES = new CaseRunner(RULES, BUILDS);
     /** So many words are taken away at once; one by one only where the many show a fault. */
-    private static final int TOGETHER = 8;
+    private static final int TOGETHER = 16;
 
     @Test
     void every_page_is_whole_and_names_its_basis() {
