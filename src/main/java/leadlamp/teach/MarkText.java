@@ -71,7 +71,8 @@ public final class MarkText {
         if (!item.caution().isEmpty()) {
             out.wrap("    ", 4, "Caution: " + item.caution());
         }
-        out.wrap("    ", 4, "To remember: " + item.teaches() + " The lesson: leadlamp why " + item.check());
+        out.wrap("    ", 4, "To remember: " + item.teaches());
+        out.wrap("    ", 4, "The lesson: leadlamp why " + item.check());
     }
 
     /** A class in one table, and what it misses most. */
