@@ -93,6 +93,8 @@ final class CamDriveWords {
         names.put("camshaft measured", List.of("yes", "no"));
         names.put("camshaft timing in question", List.of("face cut", "gasket", "cam changed", "gear changed"));
         names.put("valve room in question", List.of("cams moved since"));
+        names.put("cam phaser in question", List.of("told"));
+        names.put("timed shaft in question", List.of("told"));
         names.put("cam phaser lock", List.of("locked", "unlocked"));
         names.put("cam phaser play limit", List.of("given", "none"));
         names.put("timing chain growth in question", List.of("kept", "read"));
@@ -757,6 +759,7 @@ final class CamDriveWords {
         for (String place : formed("each cam phaser", "phaser")) {
             Optional<Statement> free = look("cam phaser", place, "unlocked");
             Optional<Statement> locked = look("cam phaser", place, "locked").filter(s -> s.form() == Statement.Form.SEEN);
+            tells.say("cam phaser", place, "in question", "told", List.of());
             shows("cam phaser", place, true, "play");
             if (isSeen(free)) {
                 tells.say("cam phaser", place, "lock", "unlocked", free);
@@ -844,6 +847,9 @@ final class CamDriveWords {
         String part = piece.get().part();
         String at = piece.get().at();
         tells.say(SHAFT, name, "role", part.equals("balance shaft") ? part : "other", List.of());
+        // A belt is changed without these shafts being touched; they are a question where the record speaks of them or of a strip.
+        tells.say(SHAFT, name, "in question", "told", state(part, at).or(() -> look(part, List.of(at, name), "marks off"))
+                .or(() -> site.word("steps", Place.ENGINE, "balance phase proved")).or(() -> site.word("steps", Place.ENGINE, "engine stripped")));
         Optional<Statement> gone = state(part, at).filter(s -> GONE.contains(s.says()));
         if (gone.isPresent()) {
             tells.say(SHAFT, name, "marks", "out", gone);
