@@ -20,6 +20,9 @@ import leadlamp.words.Vocabulary;
 
 /** The readings to take, each with its limit: those that are taken filled in, and room for the pencil beside the others. */
 final class ClearanceSheet {
+    /** Of more spots than this of one place the least and the greatest are told. */
+    private static final int MOST_SPOTS = 2;
+
     private final Audit audit;
     private final Build build;
     private final Vocabulary words;
@@ -104,11 +107,18 @@ final class ClearanceSheet {
     /** What was read there, and how it stands against its limit. */
     private String read(String of, String place) {
         List<String> read = new ArrayList<>();
+        List<Value> spots = new ArrayList<>();
         for (Value value : audit.values()) {
             if (value.of().equals(of) && Place.covers(place, value.at())) {
+                spots.add(value);
                 String longer = value.at().equals(place) || place.equals(Place.ENGINE) ? "" : value.at() + ": ";
                 read.add(longer + Amounts.of(value));
             }
+        }
+        if (spots.size() > MOST_SPOTS && spots.stream().allMatch(Value::plain)) {
+            spots.sort((one, other) -> Double.compare(one.low().orElseThrow().value(), other.low().orElseThrow().value()));
+            read = List.of("from " + Amounts.of(spots.get(0)) + " to " + Amounts.of(spots.get(spots.size() - 1)) + " at " + spots.size()
+                    + " spots");
         }
         for (Verdict verdict : audit.verdicts()) {
             if (verdict.of().equals(of) && verdict.at().equals(place) && !read.isEmpty()) {

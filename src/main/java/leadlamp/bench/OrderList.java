@@ -20,7 +20,7 @@ import leadlamp.report.Wording;
 /** What to order: what is missing, what is renewed with its companions, and the sizes that the readings ask for. */
 final class OrderList {
     /** How the names of worked-out sizes end that say what to buy. */
-    private static final List<String> SIZES = List.of(" needed", " wanted", " thinnest", " thickest", " for ratio", " oversize", " undersize");
+    private static final List<String> SIZES = List.of(" thickness needed", " thinnest", " thickest", " for ratio");
 
     private final Audit audit;
     private final Build build;

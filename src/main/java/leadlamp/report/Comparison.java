@@ -108,9 +108,12 @@ public final class Comparison {
         }
     }
 
-    /** What was known before and is not now; what was only not due is no loss. */
+    /** What was clear before and is no longer known got worse; what was found and is found no longer is settled, if not clear. */
     private void lost(Item item, Past.Answer was, String now) {
-        if (was != null && !was(was).equals(ReportModel.Outcome.CANNOT_TELL.word()) && !was(was).equals(LATER)) {
+        String before = was == null ? NOT_ASKED : was(was);
+        if (before.equals(ReportModel.Outcome.FOUND.word()) || before.equals(ACCEPTED)) {
+            change(settled, SETTLED, item.check(), item.of(), item.at(), item.place(), was, now, "", "");
+        } else if (before.equals(ReportModel.Outcome.CLEAR.word())) {
             change(worse, WORSE, item.check(), item.of(), item.at(), item.place(), was, now, "", "");
         }
     }
@@ -132,7 +135,14 @@ public final class Comparison {
         String level = was == null || was.risk().isEmpty() || !before.equals(now) ? "" : " (" + was.risk() + ")";
         String after = now + (risk.isEmpty() ? "" : " (" + risk + ")");
         told.computeIfAbsent(kind + '\n' + check + '\n' + before + level + '\n' + after,
-                k -> new Gathered(kind, before + level, check + '\n' + after, anchor)).places.add(place);
+                k -> new Gathered(kind, said("was", before) + level, check + '\n' + said("is", now) + (risk.isEmpty() ? "" : " (" + risk + ")"), anchor)).places.add(place);
+    }
+
+    private static String said(String verb, String outcome) {
+        if (outcome.equals(ReportModel.Outcome.CANNOT_TELL.word())) {
+            return verb.equals("was") ? "could not be told" : "cannot be told";
+        }
+        return verb + " " + outcome;
     }
 
     private List<Told> told() {
@@ -142,7 +152,7 @@ public final class Comparison {
                 if (one.kind.equals(kind)) {
                     int line = one.after.indexOf('\n');
                     String places = Wording.together(one.places);
-                    all.add(new Told(kind, one.after.substring(0, line) + (places.isEmpty() ? "" : ", " + places) + ": was " + one.before + ", is "
+                    all.add(new Told(kind, one.after.substring(0, line) + (places.isEmpty() ? "" : ", " + places) + ": " + one.before + ", "
                             + one.after.substring(line + 1) + ".", one.anchor));
                 }
             }

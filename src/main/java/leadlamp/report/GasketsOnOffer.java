@@ -90,25 +90,17 @@ final class GasketsOnOffer {
             double thickness = offer.thickness().low();
             Ends gap = gap(thickness, heights);
             Window.Standing standing = standing(gap, doubt, least, most);
-            String name = offer.name().isEmpty() ? offer.thickness().text() : offer.name() + ", " + offer.thickness().text();
-            String text = "gap " + ends(unit.fromSi(gap.low()), unit.fromSi(gap.high()), figures) + " " + unit.word();
-            String note = note(offer.name(), ratio(thickness));
+            String name = offer.name() + (said("class mark").equals(offer.name()) ? " (in the record)" : "");
+            String text = offer.thickness().text();
+            String note = "gap " + ends(unit.fromSi(gap.low()), unit.fromSi(gap.high()), figures) + " " + unit.word()
+                    + ratio(thickness).map(known -> ", ratio " + ends(known.ends().low(), known.ends().high(), 2) + known.of()).orElse("");
             marks.add(new Window.Mark(name, unit.fromSi(gap.low()), unit.fromSi(gap.high()), doubt / unit.factor(), text, standing, note));
-            said.add(name + ": " + text + ", " + standing.word() + (note.isEmpty() ? "" : ", " + note));
+            said.add(name + ": " + text + ", " + standing.word() + ", " + note);
         }
         String limit = (least.isPresent() ? " Least gap " + Amounts.limit(least.getAsDouble(), unit, figures) + "." : "")
                 + (most.isPresent() ? " Most " + Amounts.limit(most.getAsDouble(), unit, figures) + "." : "");
         return Optional.of(new Window("Gap and ratio with each head gasket on offer", String.join("; ", said) + "." + limit,
                 List.copyOf(marks), written(least, unit), written(most, unit), text(least, unit, figures), text(most, unit, figures)));
-    }
-
-    private String note(String name, Optional<Ratio> ratio) {
-        List<String> notes = new ArrayList<>();
-        ratio.ifPresent(known -> notes.add("ratio " + ends(known.ends().low(), known.ends().high(), 2) + known.of()));
-        if (!name.isEmpty() && said("class mark").equals(name)) {
-            notes.add("in the record");
-        }
-        return String.join(", ", notes);
     }
 
     private String said(String what) {

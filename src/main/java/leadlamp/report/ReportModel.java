@@ -289,8 +289,8 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
      * @param sentence how much is new, worse and settled
      * @param told     the changes as they are read, those of one check that say the same once
      * @param fresh    found now, and not before
-     * @param worse    heavier than before, accepted no longer, or to be told no longer
-     * @param settled  found or open before, and now clear, accepted or asked no longer
+     * @param worse    heavier than before, accepted no longer, or clear before and to be told no longer
+     * @param settled  found or open before, and now clear, accepted, found no longer or asked no longer
      * @param before   what each answer was, by {@link #key}
      */
     public record Since(String file, String bytes, String sentence, List<Told> told, List<Change> fresh, List<Change> worse,

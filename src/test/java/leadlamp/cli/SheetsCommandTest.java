@@ -59,6 +59,14 @@ class SheetsCommandTest {
     }
 
     @Test
+    void the_order_list_draws_gap_and_ratio_with_each_gasket_on_offer() throws IOException {
+        // Pistons stand 0.09 to 0.11 mm below the face: 0.90 mm leaves 0.99 to 1.01 mm, 1.30 mm leaves 1.39 to 1.41 mm.
+        assertThat(sheet("order-list.html")).contains("Gap and ratio with each head gasket on offer", "one notch: 0.90 mm, within",
+                "gap 0.99 to 1.01 mm, ratio 10.", "two notches (in the record): 1.10 mm, within", "three notches: 1.30 mm, undecided",
+                "gap 1.39 to 1.41 mm");
+    }
+
+    @Test
     void without_a_folder_nothing_is_written() {
         Typed sheets = command("sheets", TARN);
 

@@ -143,7 +143,7 @@ class SchemasTest {
 
         JsonNode parts = schema.at("/properties/parts/allOf/0/items/properties");
         Bench.WORDS.parts().forEach(part -> assertThat(parts.path(part.name()).path("description").asText()).isEqualTo(part.gloss()));
-        JsonNode readings = schema.at("/properties/measurements/items/properties");
+        JsonNode readings = schema.at("/properties/measurements/allOf/0/items/properties");
         Bench.WORDS.quantities().forEach(quantity -> assertThat(readings.has(quantity.name())).as(quantity.name()).isTrue());
         assertThat(schema.at("/definitions/step/anyOf/0/enum")).hasSize(Bench.WORDS.steps().size());
         assertThat(schema.at("/definitions/step/anyOf/0/enumDescriptions")).hasSize(Bench.WORDS.steps().size());
