@@ -75,6 +75,6 @@ class CamDriveWordsTest {
 
     @Test
     void the_joint_that_the_crank_gears_line_names_holds_it() {
-        assertThat(said(worked(""), "joint", "crank pulley to crankshaft", "holds crank gear")).containsExactly("yes");
+        assertThat(said(worked("build: { name: a }\n"), "joint", "crank pulley to crankshaft", "holds crank gear")).containsExactly("yes");
     }
 }

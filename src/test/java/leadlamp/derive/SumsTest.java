@@ -25,7 +25,7 @@ class SumsTest {
             "shell hole open share", "where two circles cross; both holes and their offset are printed",
             "valve to valve gap", "where two valve heads come nearest over a turn of the crank; heads, centres and lifts are printed",
             "round digits chance", "a binomial sum; the counts are printed",
-            "same readings chance", "a product over the steps of the gauge"));
+            "same readings chance", "a product over the steps of the gauge", "lip rest time", "two times of the day, which the steps show"));
 
     private static Map<String, List<String>> wrong(List<Value> values) {
         Map<String, List<String>> wrong = new TreeMap<>();
