@@ -92,7 +92,11 @@ final class ObservationEntries extends EntryReader {
     }
 
     private void notSeen(String part, String place, String sign, Rest rest, Where where) {
-        gathered.statements.add(new Statement(Form.NOT_SEEN, part, place, sign, "", Optional.empty(), List.of(), rest.asides(), rest.told(), where,
-                complaints.line(where)));
+        Map<String, String> asides = new TreeMap<>(rest.asides());
+        if (rest.said().stream().anyMatch(s -> s.what().equals("as") && s.says().equals("found"))) {
+            asides.put("as", "found");
+        }
+        gathered.statements.add(new Statement(Form.NOT_SEEN, part, place, sign, "", Optional.empty(), List.of(),
+                Collections.unmodifiableMap(asides), rest.told(), where, complaints.line(where)));
     }
 }
