@@ -48,7 +48,7 @@ final class SealingWords {
         names.put("sealant closing told", List.of("times", "days", "parted"));
         names.put("sealant since parted", List.of("laid afresh", "not laid afresh"));
         names.put("sealant cure told", List.of("waited", "by dates"));
-        names.put("sealant harm in question", List.of("told", "sensor", "fuel"));
+        names.put("sealant harm in question", List.of("sensor", "fuel"));
         names.put("joint layer told", List.of("sealant", "gasket"));
         names.put("joint bearing layer", List.of("thin", "thick", "gasket"));
         names.put("joint scratch in question", List.of("looked"));
@@ -234,8 +234,6 @@ final class SealingWords {
 
     private void harm(String joint) {
         String what = "harm in question";
-        Optional<Statement> told = last(List.of(SEALANT), joint, "cure", "sensor safe");
-        tells.say(SEALANT, joint, what, "told", told);
         Optional<Statement> silicone = last(List.of(SEALANT), joint, "form").filter(s -> s.says().equals("silicone"));
         if (silicone.isEmpty()) {
             return;

@@ -15,10 +15,12 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Every page of every sample, opened as its reader opens it: on a phone, at the desk, on paper, by keyboard, in the dark. */
+@Tag("browser")
 class PagesInABrowserTest {
     private static final int PHONE = 360;
     /** A4 less its margins of 15 mm, at 96 pixels an inch. */
