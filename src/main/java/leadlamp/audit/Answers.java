@@ -88,6 +88,9 @@ final class Answers {
             return new Told(new Answer.Found(check, ask, List.copyOf(found), List.copyOf(gaps)), chance);
         }
         if (gaps.isEmpty()) {
+            if (met.grounds().isEmpty() && met.margins().isEmpty()) {
+                check.ways().forEach(way -> asks.against(way.applies(), ask).forEach(met::ground));
+            }
             return new Told(new Answer.Clear(check, ask, List.copyOf(met.grounds()), List.copyOf(met.margins())), chance);
         }
         return new Told(new Answer.CannotTell(check, ask, List.copyOf(gaps), later), chance);

@@ -103,6 +103,29 @@ final class Asks {
         return all;
     }
 
+    /** The facts by which words of an `applies` are known not to hold there: what is clear because of them rests on them. */
+    List<Fact> against(Map<String, List<String>> applies, Ask ask) {
+        List<Fact> against = new ArrayList<>();
+        for (Map.Entry<String, List<String>> each : applies.entrySet()) {
+            Optional<Need> need = needs.need(each.getKey(), ask);
+            if (need.isEmpty() || holds(each.getKey(), each.getValue(), ask) != Holds.NO) {
+                continue;
+            }
+            if (need.get().kind() == Need.Kind.CONDITION) {
+                ConditionPage page = conditions.get(need.get().of());
+                page.settledBy().forEach(word -> against.addAll(recorded.of(word)));
+                continue;
+            }
+            List<String> wanted = needs.wanted(need.get(), ask.at(), List.of());
+            for (Fact fact : recorded.of(need.get().word())) {
+                if (here(fact.at(), ask.at(), wanted)) {
+                    against.add(fact);
+                }
+            }
+        }
+        return against;
+    }
+
     private Holds holds(String word, List<String> says, Ask ask) {
         Optional<Need> need = needs.need(word, ask);
         if (need.isEmpty()) {

@@ -5,12 +5,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import leadlamp.facts.Fact;
 import leadlamp.facts.NotSeen;
 import leadlamp.facts.OnSheet;
 import leadlamp.facts.Seen;
 import leadlamp.facts.Stated;
 import leadlamp.record.Build;
+import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
 import leadlamp.words.Part;
@@ -21,6 +23,7 @@ import leadlamp.words.Vocabulary;
 final class FactsOf {
     static final String AS_FOUND = " as found";
     static final String AS_TRIAL = " as trial";
+    private static final Set<String> OTHER = Set.of("new", "second-hand", "ready");
 
     private final Vocabulary words;
     private final Map<String, String> kinds = new HashMap<>();
@@ -32,9 +35,10 @@ final class FactsOf {
     /** One fact a statement, in their order: the record's, then the sheet's. */
     List<Fact> build(Build build) {
         List<Fact> facts = new ArrayList<>(build.statements().size() + build.sheet().statements().size());
+        Map<String, List<String>> renewed = renewed(build);
         for (Statement statement : build.statements()) {
             Fact fact = fact(statement);
-            if (fact != null) {
+            if (fact != null && !(fact instanceof NotSeen && ofTheOldOne(statement, renewed))) {
                 facts.add(fact);
             }
         }
@@ -42,6 +46,29 @@ final class FactsOf {
             facts.add(new OnSheet(line.of(), kind(line.of()), line.at(), line.what(), line.says(), List.of(line.where())));
         }
         return facts;
+    }
+
+    /** The parts in whose place another one goes, with those places. */
+    private static Map<String, List<String>> renewed(Build build) {
+        Map<String, List<String>> renewed = new HashMap<>();
+        for (Statement s : build.statements()) {
+            if (s.form() == Statement.Form.STATED && s.what().equals("state") && OTHER.contains(s.says())) {
+                renewed.computeIfAbsent(s.of(), part -> new ArrayList<>()).add(s.at());
+            }
+        }
+        return renewed;
+    }
+
+    /** That nothing was seen on the part that came out says nothing of the one that goes in. */
+    private static boolean ofTheOldOne(Statement s, Map<String, List<String>> renewed) {
+        if (s.asides().getOrDefault("as", "").equals("found")) {
+            for (String place : renewed.getOrDefault(s.of(), List.of())) {
+                if (Place.related(place, s.at())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private Fact fact(Statement s) {

@@ -4,11 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import leadlamp.facts.Fact;
-import leadlamp.facts.Seen;
-import leadlamp.facts.Shown;
-import leadlamp.facts.Stated;
-import leadlamp.facts.Value;
-import leadlamp.facts.Verdict;
 import leadlamp.record.Place;
 import leadlamp.record.Where;
 import org.kie.api.runtime.rule.Match;
@@ -48,27 +43,11 @@ public final class Marks {
         for (Object object : match.getObjects()) {
             if (object instanceof Fact fact) {
                 places.addAll(fact.places());
-                told = told.isEmpty() ? teller(fact) : told;
+                told = told.isEmpty() ? fact.told() : told;
             }
         }
         Object at = match.getDeclarationIds().contains("$at") ? match.getDeclarationValue("$at") : Place.ENGINE;
         marks.add(new Mark(name.substring(0, colon), name.substring(colon + 2), at.toString(), told, List.copyOf(places)));
-    }
-
-    private static String teller(Fact fact) {
-        if (fact instanceof Seen seen) {
-            return seen.told();
-        }
-        if (fact instanceof Stated stated) {
-            return stated.told();
-        }
-        if (fact instanceof Value value) {
-            return value.told();
-        }
-        if (fact instanceof Verdict verdict) {
-            return verdict.value().told();
-        }
-        return fact instanceof Shown shown ? shown.told() : "";
     }
 
     /** All, each once, in an order that does not hang on that of the facts. */

@@ -84,7 +84,7 @@ final class Needs {
             return margins;
         }
 
-        private void ground(Fact fact) {
+        void ground(Fact fact) {
             if (known.put(fact, true) == null) {
                 grounds.add(fact);
             }

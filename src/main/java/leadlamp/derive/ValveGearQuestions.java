@@ -75,7 +75,7 @@ final class ValveGearQuestions {
         names.put("camshaft mates in question", List.of("new lobes", "other lobes", "followers told"));
         names.put("valve setting in question", List.of("heat told", "step told"));
         names.put("cam follower fit in question", List.of("read", "second-hand"));
-        names.put("cam follower freedom in question", List.of("looked", "guide told"));
+        names.put("cam follower freedom in question", List.of("looked"));
         names.put("cam lobe lift in question", List.of("read", "second-hand"));
         names.put("cam lobe marks in question", List.of("looked"));
         names.put("rocker change in question", List.of("ratio", "lift", "rocker", "tip looked", "rub looked", "sweep read"));
@@ -322,7 +322,6 @@ final class ValveGearQuestions {
         tells.sayBy(of, valve, "fit in question", "read", tells.reading(valve, "cam follower bore", "cam follower diameter", "follower clearance"));
         tells.say(of, valve, "fit in question", "second-hand", tells.word(FOLLOWER, valve, "state", "second-hand"));
         tells.say(of, valve, "freedom in question", "looked", tells.looked(FOLLOWER, valve, "sticks", "tight"));
-        tells.say(of, valve, "freedom in question", "guide told", tells.word(List.of("follower guide"), valve, "state"));
     }
 
     private void mates(String camshaft) {

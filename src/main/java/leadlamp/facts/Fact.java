@@ -13,6 +13,11 @@ public sealed interface Fact permits Ask, Stated, Seen, NotSeen, OnSheet, Value,
     /** Where it is said of; `engine` for what there is once. */
     String at();
 
+    /** Who told it, where the builder has it from somebody; else empty. */
+    default String told() {
+        return "";
+    }
+
     /** Whether this, said at its place, holds at the given one: the same place or a longer one. */
     default boolean holdsAt(String place) {
         return Place.covers(at(), place);

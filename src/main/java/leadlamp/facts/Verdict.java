@@ -35,6 +35,11 @@ public record Verdict(String of, String kind, String at, Optional<Side> least, O
     public record Side(Standing standing, double outside, double expanded, String chiefSource) {
     }
 
+    @Override
+    public String told() {
+        return value.told();
+    }
+
     /** Proven below the least. */
     public boolean isBelow() {
         return least.isPresent() && least.get().standing() == Standing.OUTSIDE;

@@ -148,7 +148,7 @@ final class Items {
         }
         TreeSet<String> tellers = new TreeSet<>();
         for (Fact fact : facts) {
-            String told = told(fact);
+            String told = fact.told();
             if (!told.isEmpty()) {
                 tellers.add(told);
             }
@@ -157,19 +157,6 @@ final class Items {
             sentences.add("Told by: " + String.join(", ", tellers) + "; not seen in this build.");
         }
         return String.join(" ", sentences);
-    }
-
-    private static String told(Fact fact) {
-        if (fact instanceof Stated stated) {
-            return stated.told();
-        }
-        if (fact instanceof Seen seen) {
-            return seen.told();
-        }
-        if (fact instanceof Value value) {
-            return value.told();
-        }
-        return fact instanceof Verdict verdict ? verdict.value().told() : "";
     }
 
     private static String untold(List<Because> because) {

@@ -39,15 +39,7 @@ public final class LookPage {
         page.raw("</ul>\n<p><a href=\"index.html\">All topics</a></p>\n</header>\n<main id=\"main\" class=\"sheet\">\n");
         String depth = "";
         for (Look look : looks) {
-            if (!look.depth().name().equals(depth)) {
-                depth = look.depth().name();
-                page.element("<h2>", LessonText.upper(depth) + ": " + look.depth().means(), "</h2>");
-            }
-            page.element("<h3>", look.question(), "</h3>").raw("<dl>\n");
-            entry(page, "Look", look.look());
-            entry(page, "Good", look.good());
-            entry(page, "Bad", look.bad());
-            entry(page, "Caution", look.caution());
+            depth = begin(look, depth, page);
             entry(page, "Record", String.join(", ", look.record()));
             entry(page, "Speaks of", String.join("; ", look.tells().stream().map(e -> words.events().getOrDefault(e, e)).toList()));
             entry(page, "Based on", LessonText.upper(look.basis()) + "; " + look.id());
@@ -130,15 +122,7 @@ public final class LookPage {
                 continue;
             }
             Look look = entry.look();
-            if (!look.depth().name().equals(depth)) {
-                depth = look.depth().name();
-                page.element("<h2>", LessonText.upper(depth) + ": " + look.depth().means(), "</h2>");
-            }
-            page.element("<h3>", look.question(), "</h3>").raw("<dl>\n");
-            entry(page, "Look", look.look());
-            entry(page, "Good", look.good());
-            entry(page, "Bad", look.bad());
-            entry(page, "Caution", look.caution());
+            depth = begin(look, depth, page);
             if (inspection.visited()) {
                 entry(page, "Hides", LookText.hides(entry.hides()));
             }
@@ -148,6 +132,20 @@ public final class LookPage {
             entry(page, "Based on", LessonText.upper(look.basis()) + "; " + look.id());
             page.raw("</dl>\n");
         }
+    }
+
+    /** What every look begins with, under its depth where that is a new one; the depth. */
+    private static String begin(Look look, String before, Page page) {
+        String depth = look.depth().name();
+        if (!depth.equals(before)) {
+            page.element("<h2>", LessonText.upper(depth) + ": " + look.depth().means(), "</h2>");
+        }
+        page.element("<h3>", look.question(), "</h3>").raw("<dl>\n");
+        entry(page, "Look", look.look());
+        entry(page, "Good", look.good());
+        entry(page, "Bad", look.bad());
+        entry(page, "Caution", look.caution());
+        return depth;
     }
 
     private static void entry(Page page, String label, String text) {

@@ -23,7 +23,7 @@ final class FullBuilds {
         return files;
     }
 
-    /** Everything that is asked of a full build is clear, or due later; and all of it could be read. */
+    /** Everything that is asked of a full build is clear, and rests on something, or is due later; and all of it could be read. */
     static List<String> faults(CaseRunner.Base base) {
         List<String> faults = new ArrayList<>();
         base.audit().problems().forEach(p -> faults.add(p.where() + ": " + p.what()));
@@ -31,6 +31,9 @@ final class FullBuilds {
             boolean later = answer instanceof Answer.CannotTell open && open.later();
             if (!(answer instanceof Answer.Clear) && !later) {
                 faults.add(question + " is " + CaseRunner.told(answer));
+            }
+            if (answer instanceof Answer.Clear clear && clear.grounds().isEmpty() && clear.margins().isEmpty()) {
+                faults.add(question + " is clear, and rests on nothing that anybody wrote");
             }
         });
         return faults;

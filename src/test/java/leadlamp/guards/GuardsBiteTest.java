@@ -47,6 +47,12 @@ class GuardsBiteTest {
     }
 
     @Test
+    void a_page_that_needs_nothing_is_seen() {
+        assertThat(RulesAndPages.needNothing(FOLDER)).contains("needs-nothing needs nothing, and so is clear where nobody looked");
+        assertThat(ofCheck(RulesAndPages.needNothing(FOLDER), "sound-one")).isEmpty();
+    }
+
+    @Test
     void a_name_that_no_rule_binds_is_seen() {
         assertThat(RulesAndPages.sentences(FOLDER)).containsExactly("misspelt: form says {shape}: nothing binds $shape");
     }

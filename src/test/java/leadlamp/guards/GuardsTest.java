@@ -56,6 +56,11 @@ class GuardsTest {
     }
 
     @Test
+    void every_page_needs_something() {
+        assertThat(RulesAndPages.needNothing(RULES)).isEmpty();
+    }
+
+    @Test
     void every_quoted_word_is_in_the_vocabulary_and_in_its_place() {
         assertThat(QuotedWords.faults(RULES)).isEmpty();
     }

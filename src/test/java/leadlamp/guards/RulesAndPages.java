@@ -80,6 +80,17 @@ final class RulesAndPages {
         return faults;
     }
 
+    /** A page of which no way needs anything can never say that it cannot tell: it would be clear where nobody looked. */
+    static List<String> needNothing(RulesFolder folder) {
+        List<String> faults = new ArrayList<>();
+        for (Check check : folder.checks()) {
+            if (check.ways().stream().allMatch(way -> way.needs().isEmpty())) {
+                faults.add(check.id() + " needs nothing, and so is clear where nobody looked");
+            }
+        }
+        return faults;
+    }
+
     /** Every `{name}` of a sentence is bound by the rule of its way. */
     static List<String> sentences(RulesFolder folder) {
         List<String> faults = new ArrayList<>();
