@@ -64,7 +64,6 @@ public final class Rulebase {
                 new RulebaseRule.Clause(RulebaseRule.Sort.THERE, there.subList(1, 2)),
                 new RulebaseRule.Clause(RulebaseRule.Sort.NOT, there.subList(2, 3)))));
         fire(base(rules), facts, "findings", new Findings());
-        compiled().loaded(compiled().file.all(RulebaseRule.Stage.CONDITION));
     }
 
     /** What the rules of checks find, in our own order. Conditions are among the facts. */
@@ -101,8 +100,7 @@ public final class Rulebase {
     private void fire(RulebaseRule.Stage stage, Collection<? extends Fact> facts, String global, Object into) {
         RulebaseFile.Chosen chosen = file.canFire(stage, facts);
         if (!chosen.rules().isEmpty()) {
-            // Conditions are few, and every audit asks for most of them: one set serves all, and can be ready before the facts are.
-            fire(loaded(stage == RulebaseRule.Stage.CONDITION ? file.all(stage) : chosen.rules()), chosen.facts(), global, into);
+            fire(loaded(chosen.rules()), chosen.facts(), global, into);
         }
     }
 

@@ -217,17 +217,6 @@ public final class RulebaseFile {
         return new Chosen(rules, inOrder);
     }
 
-    /** All rules of a stage. */
-    List<Integer> all(RulebaseRule.Stage stage) {
-        List<Integer> rules = new ArrayList<>();
-        for (int at = 0; at < code.length; at += code[at]) {
-            if (code[at + 1] == stage.ordinal()) {
-                rules.add(at);
-            }
-        }
-        return rules;
-    }
-
     private void want(int rule, ByWord known, Set<Fact> wanted) {
         int at = rule + 5;
         for (int clause = 0; clause < code[rule + 4]; clause++) {

@@ -6,8 +6,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import leadlamp.audit.Rulebase;
-import leadlamp.derive.Derivation;
-import leadlamp.words.Words;
 
 /**
  * Where the jar starts. A Java process that must load some two thousand classes spends its time on that; with them laid out
@@ -170,12 +168,11 @@ public final class Launcher {
                 && line[word + 4] == 'r' && line[word + 5] == 0);
     }
 
-    /** Loads the table of derived values and the rule engine while the record is read. */
+    /** Loads the rule engine while the record is read. */
     private static final class Warm extends Thread {
         @Override
         public void run() {
             try {
-                Derivation.warmUp(Words.compiled());
                 Rulebase.warmUp();
             } catch (RuntimeException | LinkageError e) {
                 // It will be told where it matters, when the rules run.

@@ -89,18 +89,6 @@ public final class Derivation {
     }
 
     /**
-     * Has the table load itself, while another thread still reads the record. Nothing rests on it but the time that a first
-     * audit takes.
-     */
-    public static void warmUp(Vocabulary words) {
-        for (Quantity quantity : words.quantities()) {
-            if (!quantity.from().isEmpty()) {
-                Table.entry(quantity.name());
-            }
-        }
-    }
-
-    /**
      * The words that may be worked out, as subject and property (`use rev limit over sheet`), or the property alone where any
      * subject may have it (`class wanted`), with what each may say; an empty list where the sheet's own words stand there.
      */
