@@ -25,7 +25,9 @@ import leadlamp.facts.Verdict;
 import leadlamp.judge.Judge;
 import leadlamp.judge.TradeLimits;
 import leadlamp.record.Build;
+import leadlamp.record.LimitLine;
 import leadlamp.record.Problem;
+import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 import leadlamp.words.Words;
 
@@ -35,6 +37,8 @@ import leadlamp.words.Words;
  * records; threads may share one.
  */
 public final class Auditor {
+    private static final String ANY_PART = Need.ANY_PART + " ";
+
     private final Vocabulary words;
     private final List<Check> checks;
     private final Map<String, ConditionPage> conditions = new HashMap<>();
@@ -42,10 +46,10 @@ public final class Auditor {
     private final TradeLimits trade;
     private final Supplier<Past> past;
     private final Map<String, Optional<Need>> needs = new ConcurrentHashMap<>();
-    private final Predicate<String> wanted;
+    private final Wanted wanted;
 
     private Auditor(Vocabulary words, List<Check> checks, List<ConditionPage> conditions, Rulebase rules, TradeLimits trade,
-            Supplier<Past> past, Predicate<String> wanted) {
+            Supplier<Past> past, Wanted wanted) {
         this.words = words;
         this.wanted = wanted;
         this.checks = checks;
@@ -61,7 +65,7 @@ public final class Auditor {
     public static Auditor compiled() {
         Compiled pages = CheckPages.compiled();
         Auditor auditor = new Auditor(Words.compiled(), pages.checks(), pages.conditions(), Rulebase.compiled(),
-                TradeLimits.compiled(), Past::compiled, name -> true);
+                TradeLimits.compiled(), Past::compiled, Wanted.ALL);
         auditor.needs.putAll(pages.needs());
         return auditor;
     }
@@ -73,12 +77,27 @@ public final class Auditor {
 
     /** With pages, rules, limits and knowledge of the past of the caller's. */
     public static Auditor of(Vocabulary words, CheckPages.Pages pages, Rulebase rules, TradeLimits trade, Past past) {
-        return new Auditor(words, pages.checks(), pages.conditions(), rules, trade, () -> past, name -> true);
+        return new Auditor(words, pages.checks(), pages.conditions(), rules, trade, () -> past, Wanted.ALL);
     }
 
     /** One that asks a single check, with what its own words and those of the conditions want worked out, and no more. */
     static Auditor ofOne(Check check, List<ConditionPage> conditions, Vocabulary words, Rulebase rules, TradeLimits trade,
             Past past) {
+        return new Auditor(words, List.of(check), conditions, rules, trade, () -> past, wantedBy(check, conditions, words, trade));
+    }
+
+    /**
+     * What is to be worked out.
+     *
+     * @param quantities by name or by kind
+     * @param words      by their names in {@link Derivation#wordsWorkedOut}
+     */
+    private record Wanted(Predicate<String> quantities, Predicate<String> words) {
+        private static final Wanted ALL = new Wanted(name -> true, word -> true);
+    }
+
+    /** What a check's own words, those of the conditions and those of the trade's limits want worked out. */
+    private static Wanted wantedBy(Check check, Iterable<ConditionPage> conditions, Vocabulary words, TradeLimits trade) {
         Set<String> read = new HashSet<>(check.applies().keySet());
         for (Way way : check.ways()) {
             read.addAll(way.needs());
@@ -93,15 +112,48 @@ public final class Auditor {
         for (String word : read) {
             Need.of(word, words).filter(need -> need.kind() == Need.Kind.READING).ifPresent(need -> wanted.add(need.of()));
         }
+        for (LimitLine limit : trade.lines()) {
+            String kind = words.quantity(limit.quantity()).map(Quantity::kind).orElse("");
+            if (wanted.contains(limit.quantity()) || wanted.contains(kind)) {
+                read.addAll(limit.where().keySet());
+                wanted.add(limit.times());
+            }
+        }
         // What a check asks of the past may rest on any reading.
-        Predicate<String> ask = read.stream().anyMatch(Past.WORDS::contains) ? name -> true : wanted::contains;
-        return new Auditor(words, List.of(check), conditions, rules, trade, () -> past, ask);
+        return read.stream().anyMatch(Past.WORDS::contains) ? Wanted.ALL : new Wanted(wanted::contains, word -> asks(read, word));
+    }
+
+    /** Whether words of needs ask for a word that is worked out, whose name may leave its subject out. */
+    private static boolean asks(Set<String> read, String word) {
+        if (read.contains(word)) {
+            return true;
+        }
+        for (String asked : read) {
+            if (asked.endsWith(word) && asked.charAt(asked.length() - word.length() - 1) == ' '
+                    || asked.startsWith(ANY_PART) && word.endsWith(asked.substring(ANY_PART.length()))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The same, asking one check alone: enough for whoever wants that check's answers and no ranking of all. */
     public Auditor asking(String id) {
-        Auditor one = new Auditor(words, check(id).map(List::of).orElse(List.of()), List.copyOf(conditions.values()), rules, trade,
-                past, wanted);
+        return asking(check(id), wanted);
+    }
+
+    /**
+     * The same, asking one check alone, and with no more worked out than its own words and those of the conditions name. A limit or a
+     * word may rest on more than that: whoever knows what the answer should be takes it where it is so, and else asks again.
+     */
+    public Auditor briefly(String id) {
+        Optional<Check> check = check(id);
+        return asking(check, check.map(c -> wantedBy(c, conditions.values(), words, trade)).orElse(wanted));
+    }
+
+    private Auditor asking(Optional<Check> check, Wanted worked) {
+        Auditor one = new Auditor(words, check.map(List::of).orElse(List.of()), List.copyOf(conditions.values()), rules, trade,
+                past, worked);
         one.needs.putAll(needs);
         return one;
     }
@@ -158,12 +210,12 @@ public final class Auditor {
     /** Audits one build with its facts given to the rules in an order of the caller's, which must make no difference. */
     Audit audit(Build build, UnaryOperator<List<Fact>> order) {
         List<Fact> facts = new FactsOf(words).build(build);
-        Derivation.Worked worked = Derivation.work(build, words, wanted);
+        Derivation.Worked worked = Derivation.work(build, words, wanted.quantities, wanted.words);
         List<Value> values = new ArrayList<>(worked.readings());
         values.addAll(worked.derived());
         facts.addAll(values);
         facts.addAll(worked.words());
-        List<Verdict> verdicts = Judge.judge(values, facts, build, words, trade);
+        List<Verdict> verdicts = Judge.judge(values, facts, build, words, trade, wanted.quantities);
         facts.addAll(verdicts);
         if (Past.asked(facts)) {
             facts.addAll(past.get().words(facts));

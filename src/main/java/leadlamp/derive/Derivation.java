@@ -73,6 +73,16 @@ public final class Derivation {
      * @param wanted whether a quantity, or the kind that it is of, is asked for: what no check reads need not be worked out
      */
     public static Worked work(Build build, Vocabulary words, Predicate<String> wanted) {
+        return work(build, words, wanted, word -> true);
+    }
+
+    /**
+     * Works out what is wanted of it, and what that rests on.
+     *
+     * @param told whether a word that may be worked out, by its name in {@link #wordsWorkedOut}, is asked for; those that are worked
+     *             out together come together
+     */
+    public static Worked work(Build build, Vocabulary words, Predicate<String> wanted, Predicate<String> told) {
         Readings readings = Readings.read(build, words);
         Derivation derivation = new Derivation(new Site(build, words, readings), wanted);
         for (Quantity quantity : words.quantities()) {
@@ -80,7 +90,7 @@ public final class Derivation {
                 derivation.need(quantity.name());
             }
         }
-        SaidWords.all(derivation.site, derivation::need, derivation.said, derivation::lacking);
+        SaidWords.all(derivation.site, derivation::need, derivation.said, derivation::lacking, told);
         derivation.derived.addAll(OfReadings.of(derivation.site, readings.values(), wanted));
         List<Missing> missing = new ArrayList<>();
         derivation.missing.values().forEach(missing::addAll);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Estimate;
@@ -61,20 +62,41 @@ final class SaidWords {
         return names;
     }
 
-    static void all(Site site, Consumer<String> need, List<Stated> said, Consumer<Missing> lacking) {
+    /** Works them out, those that one class knows together, and only where one of them is asked for. */
+    static void all(Site site, Consumer<String> need, List<Stated> said, Consumer<Missing> lacking, Predicate<String> asked) {
         SaidWords words = new SaidWords(site, need, said, lacking);
         new Choose(site, need, said, lacking).all();
-        Comparisons.all(site, need, said, lacking);
+        if (any(Comparisons.names(), asked)) {
+            Comparisons.all(site, need, said, lacking);
+        }
         Telling tells = new Telling(site, need, said, lacking);
-        BottomEndWords.all(tells);
-        InQuestion.all(tells);
-        FastenerWords.all(tells);
-        CamDriveWords.all(tells);
-        ValveGearQuestions.all(tells);
-        ValveGearWords.all(tells);
-        SealingWords.all(tells);
-        SealWords.all(tells);
-        HeadWords.all(tells);
+        if (any(BottomEndWords.names(), asked)) {
+            BottomEndWords.all(tells);
+        }
+        if (any(InQuestion.names(), asked)) {
+            InQuestion.all(tells);
+        }
+        if (any(FastenerWords.names(), asked)) {
+            FastenerWords.all(tells);
+        }
+        if (any(CamDriveWords.names(), asked)) {
+            CamDriveWords.all(tells);
+        }
+        if (any(ValveGearQuestions.names(), asked)) {
+            ValveGearQuestions.all(tells);
+        }
+        if (any(ValveGearWords.names(), asked)) {
+            ValveGearWords.all(tells);
+        }
+        if (any(SealingWords.names(), asked)) {
+            SealingWords.all(tells);
+        }
+        if (any(SealWords.names(), asked)) {
+            SealWords.all(tells);
+        }
+        if (any(HeadWords.names(), asked)) {
+            HeadWords.all(tells);
+        }
         words.overSheet("rev limit", "rev limit", "output", "rev limit");
         words.overSheet("boost", "boost", "output", "boost");
         words.overSheet("torque", "target torque", "output", "torque");
@@ -84,6 +106,15 @@ final class SaidWords {
         words.octane();
         words.valueOverLimit("valve lift", "valve", "lift over sheet", "valve lift");
         words.valueOverLimit("valve spring seat load", "valve spring", "load over sheet", "");
+    }
+
+    private static boolean any(Map<String, List<String>> names, Predicate<String> asked) {
+        for (String name : names.keySet()) {
+            if (asked.test(name)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What is asked of the engine against the sheet's figure for it. */

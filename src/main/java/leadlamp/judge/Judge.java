@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import leadlamp.calc.Conformity;
 import leadlamp.derive.Readings;
 import leadlamp.facts.Fact;
@@ -56,11 +57,19 @@ public final class Judge {
      */
     public static List<Verdict> judge(List<Value> values, Collection<? extends Fact> facts, Build build, Vocabulary words,
             TradeLimits trade) {
+        return judge(values, facts, build, words, trade, name -> true);
+    }
+
+    /** The verdicts on those alone whose quantity, or its kind, is wanted; a limit may rest on any value. */
+    public static List<Verdict> judge(List<Value> values, Collection<? extends Fact> facts, Build build, Vocabulary words,
+            TradeLimits trade, Predicate<String> wanted) {
         Said said = new Said(facts, values, words);
         Judge judge = new Judge(build, words, new Limits(build, words, trade, said));
         List<Verdict> verdicts = new ArrayList<>();
         for (Value value : values) {
-            judge.verdict(value, verdicts);
+            if (wanted.test(value.of()) || wanted.test(value.kind())) {
+                judge.verdict(value, verdicts);
+            }
         }
         judge.gather(verdicts);
         return List.copyOf(verdicts);

@@ -51,6 +51,13 @@ public final class TradeLimits {
         return new TradeLimits(Map.of());
     }
 
+    /** All its lines. */
+    public List<LimitLine> lines() {
+        List<LimitLine> lines = new ArrayList<>();
+        byQuantity.values().forEach(lines::addAll);
+        return lines;
+    }
+
     /**
      * Reads every `limits.yaml` of a folder of rules.
      *

@@ -7,10 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
+import java.util.function.Function;
 import leadlamp.audit.Audit;
 import leadlamp.audit.Auditor;
 import leadlamp.audit.Case;
 import leadlamp.audit.Casebook;
+import leadlamp.audit.Expected;
 import leadlamp.audit.Overlay;
 import leadlamp.record.Build;
 import leadlamp.record.EngineSheet;
@@ -30,9 +34,17 @@ public final class Examples {
     private final RecordReader reader;
     private final Casebook book;
     private final Map<String, Overlay.Base> bases = new HashMap<>();
+    private final Function<String, Auditor> first;
+    private final ConcurrentMap<String, Auditor> ofOne = new ConcurrentHashMap<>();
 
     /** With what the program carries. */
     public Examples(Vocabulary words, Auditor auditor, Casebook book) {
+        this(words, auditor, book, auditor::briefly);
+    }
+
+    /** @param first the auditor of one check that works a case first; where the answer is not the page's, all is worked out */
+    Examples(Vocabulary words, Auditor auditor, Casebook book, Function<String, Auditor> first) {
+        this.first = first;
         this.words = words;
         this.auditor = auditor;
         this.reader = new RecordReader(words);
@@ -108,22 +120,40 @@ public final class Examples {
                     example.expect(), example.also(), name, example.where());
         }
         Build changed = new Overlay(reader).changed(own, says, base, new ArrayList<>());
-        Audit audit = auditor.asking(example.of()).audit(changed);
+        Audit audit = ofOne.computeIfAbsent(example.of(), first).audit(changed);
+        if (!asExpected(example, audit)) {
+            audit = auditor.asking(example.of()).audit(changed);
+        }
         return new Worked(example, says, sheet(example), before(base.build(), changed), Report.of(audit, words));
+    }
+
+    /** Whether the check answers what its page says; what is worked out for it alone may lack what a limit rests on. */
+    private static boolean asExpected(Case example, Audit audit) {
+        Map<String, Expected> got = new HashMap<>();
+        audit.answers().forEach(answer -> got.put(Exercises.place(answer.ask()), Expected.of(answer)));
+        for (Map.Entry<String, Expected> one : example.expect().entrySet()) {
+            if (!one.getValue().equals(got.getOrDefault(one.getKey(), new Expected.NotAsked()))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The lines that a change took the place of, each once. */
     private static List<String> before(Build base, Build changed) {
         Map<Statement.Key, Set<Where>> kept = new HashMap<>();
-        changed.statements().forEach(s -> kept.computeIfAbsent(s.key(), k -> new HashSet<>()).add(s.where()));
+        changed.statements().forEach(s -> kept.computeIfAbsent(s.key(), k -> new HashSet<>(2)).add(s.where()));
         List<String> before = new ArrayList<>();
         for (Statement s : base.statements()) {
+            if (kept.getOrDefault(s.key(), Set.of()).contains(s.where())) {
+                continue;
+            }
             String line = withoutRemark(s.text().strip());
             if (s.form() == Statement.Form.READ && !line.isEmpty() && Character.isDigit(line.charAt(0))) {
                 // The row of a table says nothing of what it is a table of.
                 line = s.of() + ", row " + line;
             }
-            if (!kept.getOrDefault(s.key(), Set.of()).contains(s.where()) && !line.isEmpty() && !before.contains(line)) {
+            if (!line.isEmpty() && !before.contains(line)) {
                 before.add(line);
             }
         }

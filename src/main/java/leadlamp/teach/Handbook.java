@@ -237,7 +237,7 @@ public final class Handbook {
     private record Entry(String word, String gloss, String more) {
     }
 
-    /** Word of a need to the checks that ask about it. */
+    /** Word of a need, a blank before and behind it, to the checks that ask about it. */
     private Map<String, TreeSet<String>> asked() {
         Map<String, TreeSet<String>> asked = new TreeMap<>();
         for (Lesson lesson : lessons) {
@@ -245,7 +245,7 @@ public final class Handbook {
                 List<String> needs = new ArrayList<>(way.needs());
                 needs.addAll(way.heeds());
                 for (String need : needs) {
-                    asked.computeIfAbsent(need, n -> new TreeSet<>()).add(lesson.check().id());
+                    asked.computeIfAbsent(" " + need + " ", n -> new TreeSet<>()).add(lesson.check().id());
                 }
             }
         }
@@ -263,8 +263,9 @@ public final class Handbook {
             page.element("<dt>", entry.word(), "</dt>");
             page.raw("<dd>").text(LessonText.upper(entry.gloss())).text(entry.more().isEmpty() ? "" : "; " + entry.more());
             TreeSet<String> checks = new TreeSet<>();
+            String word = " " + entry.word() + " ";
             asked.forEach((need, own) -> {
-                if (speaks(need, entry.word())) {
+                if (need.contains(word)) {
                     checks.addAll(own);
                 }
             });

@@ -77,6 +77,18 @@ class LessonsTest {
     }
 
     @Test
+    void an_example_worked_for_its_check_alone_says_what_it_says_with_everything_worked_out() {
+        Examples all = new Examples(WORDS, AUDITOR, Casebook.compiled(), AUDITOR::asking);
+
+        for (Check check : AUDITOR.checks()) {
+            if (check.topic().equals("clutch") || check.id().equals("face-finish-wrong-for-gasket") || check.id().equals("balance-report-against-grade")
+                    || check.id().equals("fillet-foretold-by-sizes")) {
+                assertThat(Lesson.of(check, EXAMPLES)).as(check.id()).isEqualTo(Lesson.of(check, all));
+            }
+        }
+    }
+
+    @Test
     void the_casebook_keeps_every_case_as_it_stands_on_its_page() {
         assertThat(Casebook.compiled().of("cam-gear-pin-hollow")).extracting(one -> one.name())
                 .startsWith("somebody made the intake pin from tube", "this maker fits coiled pins");
