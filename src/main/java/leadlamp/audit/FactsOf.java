@@ -39,7 +39,8 @@ final class FactsOf {
         for (Statement statement : build.statements()) {
             Fact fact = fact(statement);
             if (fact != null && !(fact instanceof NotSeen && ofTheOldOne(statement, renewed))) {
-                facts.add(fact);
+                boolean gone = fact instanceof Seen && found(statement) && (ofTheOldOne(statement, renewed) || lookedSince(build, statement));
+                facts.add(gone ? ((Seen) fact).gone() : fact);
             }
         }
         for (Statement line : build.sheet().statements()) {
@@ -61,11 +62,26 @@ final class FactsOf {
 
     /** That nothing was seen on the part that came out says nothing of the one that goes in. */
     private static boolean ofTheOldOne(Statement s, Map<String, List<String>> renewed) {
-        if (s.asides().getOrDefault("as", "").equals("found")) {
+        if (found(s)) {
             for (String place : renewed.getOrDefault(s.of(), List.of())) {
                 if (Place.related(place, s.at())) {
                     return true;
                 }
+            }
+        }
+        return false;
+    }
+
+    private static boolean found(Statement s) {
+        return s.asides().getOrDefault("as", "").equals("found");
+    }
+
+    /** Whether the same sign was looked for on the engine as it goes together, and was not there any more. */
+    private static boolean lookedSince(Build build, Statement seen) {
+        for (Statement s : build.statements()) {
+            if (s.form() == Statement.Form.NOT_SEEN && s.of().equals(seen.of()) && s.what().equals(seen.what()) && s.told().isEmpty()
+                    && !found(s) && Place.related(s.at(), seen.at())) {
+                return true;
             }
         }
         return false;

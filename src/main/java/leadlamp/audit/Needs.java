@@ -137,7 +137,7 @@ final class Needs {
             } else if (need.isPresent()) {
                 Sides sides = need.get().kind() == Need.Kind.READING ? Sides.of(way, verdictOf(word, need.get())) : Sides.NONE;
                 Sides all = sides.verdict() ? Sides.of(check, verdictOf(word, need.get())) : Sides.NONE;
-                unmet.addAll(unmet(need.get(), ask, Named.quotedPlaces(way, word), sides, all, met));
+                unmet.addAll(unmet(need.get(), ask, Named.quotedPlaces(way, word), sides, all, met, asksLeft(way, need.get())));
             }
         }
         return unmet;
@@ -152,7 +152,7 @@ final class Needs {
         for (String word : page.settledBy()) {
             Optional<Need> need = need(word, ENGINE);
             if (need.isPresent() && need.get().kind() != Need.Kind.CONDITION) {
-                unmet.addAll(unmet(need.get(), ENGINE, List.of(), Sides.NONE, Sides.NONE, met));
+                unmet.addAll(unmet(need.get(), ENGINE, List.of(), Sides.NONE, Sides.NONE, met, false));
             }
         }
     }
@@ -164,13 +164,25 @@ final class Needs {
 
     /** Whether something of this name is known at the place asked, whatever it says. */
     boolean known(Need need, Ask ask) {
-        return unmet(need, ask, List.of(), Sides.NONE, Sides.NONE, new Met()).isEmpty();
+        return unmet(need, ask, List.of(), Sides.NONE, Sides.NONE, new Met(), false).isEmpty();
     }
 
-    private List<Unmet> unmet(Need need, Ask ask, List<String> quoted, Sides sides, Sides all, Met met) {
+    /** Whether the way's rule asks of the sign that it was left so: what was seen as found then meets no need. */
+    private static boolean asksLeft(Way way, Need need) {
+        if (need.kind() == Need.Kind.SIGN) {
+            for (Way.Pattern pattern : way.patterns()) {
+                if (pattern.fact().equals("Seen") && pattern.flags().contains("left") && pattern.quoted("sign").contains(need.what())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private List<Unmet> unmet(Need need, Ask ask, List<String> quoted, Sides sides, Sides all, Met met, boolean left) {
         List<Unmet> unmet = List.of();
         for (String place : wanted(need, ask.at(), quoted)) {
-            Lack lack = lack(need, place, sides, all, met);
+            Lack lack = lack(need, place, sides, all, met, left);
             if (lack != null) {
                 unmet = unmet.isEmpty() ? new ArrayList<>() : unmet;
                 Unmet same = null;
@@ -274,12 +286,12 @@ final class Needs {
     }
 
     /** Why the need is not met there; null where it is. */
-    private Lack lack(Need need, String place, Sides sides, Sides all, Met met) {
+    private Lack lack(Need need, String place, Sides sides, Sides all, Met met, boolean left) {
         return switch (need.kind()) {
             case READING -> reading(need, place, sides, all, met);
             case WORD -> word(need, place, met);
             case STEP -> step(need, place, met);
-            case SIGN -> sign(need, place, met);
+            case SIGN -> sign(need, place, met, left);
             case SHEET -> sheet(need, place, met);
             case CONDITION, ANY -> null;
         };
@@ -650,12 +662,15 @@ final class Needs {
 
     // --- signs
 
-    private Lack sign(Need need, String place, Met met) {
+    private Lack sign(Need need, String place, Met met, boolean left) {
         boolean told = false;
         boolean looked = false;
+        boolean found = false;
         for (Fact fact : recorded.near(need.word(), place)) {
             if (fact instanceof Seen seen && !seen.told().isEmpty()) {
                 told = true;
+            } else if (left && fact instanceof Seen seen && !seen.isLeft()) {
+                found = true;
             } else {
                 met.ground(fact);
                 looked = true;
@@ -664,7 +679,7 @@ final class Needs {
         if (looked || clearOfKind(need, place, met)) {
             return null;
         }
-        Gap.Why why = told ? Gap.Why.ONLY_TOLD : null;
+        Gap.Why why = found ? Gap.Why.AS_FOUND_ONLY : told ? Gap.Why.ONLY_TOLD : null;
         if (why == null && whichNotTold(recorded.of(need.word()), place)) {
             why = Gap.Why.WHICH_ONE_NOT_TOLD;
         }

@@ -22,7 +22,7 @@ public final class RulebaseFields {
     private static final List<String> WORDS = List.of("of", "at", "what", "says", "sign", "kind", "check", "name", "told",
             "gauge");
     private static final List<String> FLAGS = List.of("below", "above", "outside", "plain", "derived", "usual",
-            "within");
+            "within", "left", "still");
     private static final List<String> TIES = List.of("holdsAt", "belongsTo", "near");
 
     private RulebaseFields() {
@@ -54,6 +54,7 @@ public final class RulebaseFields {
         return switch (fact) {
             case "Value" -> List.of("plain", "derived", "usual");
             case "Verdict" -> List.of("below", "above", "outside", "within");
+            case "Seen" -> List.of("left", "still");
             default -> List.of();
         };
     }
@@ -200,6 +201,8 @@ public final class RulebaseFields {
             case 3 -> ((Value) fact).plain();
             case 4 -> ((Value) fact).derived();
             case 6 -> ((Verdict) fact).isWithin();
+            case 7 -> ((Seen) fact).isLeft();
+            case 8 -> ((Seen) fact).isStill();
             default -> ((Value) fact).usual();
         };
     }

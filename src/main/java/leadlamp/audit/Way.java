@@ -23,7 +23,7 @@ public final class Way {
      * @param fact    name of the fact: Stated, Seen, OnSheet, Value, Verdict, Condition (Ask is left out)
      * @param negated whether it stands under `not`
      * @param quoted  field to the words quoted for it, as `of` to [cam gear pin]; only == and in
-     * @param flags   boolean fields asked: below, above, outside
+     * @param flags   boolean fields asked: below, above, outside, left
      * @param places  how `at` is tied: the constraint as written, empty where it is not
      */
     public record Pattern(String fact, boolean negated, Map<String, List<String>> quoted, List<String> flags,
