@@ -25,6 +25,7 @@ import leadlamp.facts.Verdict;
 import leadlamp.judge.Judge;
 import leadlamp.judge.TradeLimits;
 import leadlamp.record.Build;
+import leadlamp.record.EngineSheet;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Problem;
 import leadlamp.words.Quantity;
@@ -70,6 +71,25 @@ public final class Auditor {
         return auditor;
     }
 
+    /**
+     * With what the program carries, working out no more than its checks can ask for: a value that no check, condition or
+     * limit reads is not worth its time where only the answers are wanted.
+     */
+    public static Auditor answering() {
+        Auditor all = compiled();
+        Set<String> asked = new HashSet<>();
+        for (LimitLine limit : all.trade.lines()) {
+            asked.add(limit.times());
+        }
+        for (Optional<Need> need : all.needs.values()) {
+            need.ifPresent(n -> asked.add(n.of()));
+        }
+        Auditor auditor = new Auditor(all.words, all.checks, List.copyOf(all.conditions.values()), all.rules, all.trade, all.past,
+                new Wanted(asked::contains, Derivation.EVERY));
+        auditor.needs.putAll(all.needs);
+        return auditor;
+    }
+
     /** With pages, rules and limits of the caller's. */
     public static Auditor of(Vocabulary words, CheckPages.Pages pages, Rulebase rules, TradeLimits trade) {
         return of(words, pages, rules, trade, Past.of(PastPages.none(words)));
@@ -93,7 +113,16 @@ public final class Auditor {
      * @param words      by their names in {@link Derivation#wordsWorkedOut}
      */
     private record Wanted(Predicate<String> quantities, Predicate<String> words) {
-        private static final Wanted ALL = new Wanted(name -> true, word -> true);
+        private static final Wanted ALL = new Wanted(Derivation.EVERY, Derivation.EVERY);
+
+        /** And the sizes that the sheet's own limits are shares of. */
+        Wanted withSizesOf(EngineSheet sheet) {
+            Set<String> sizes = new HashSet<>();
+            for (LimitLine line : sheet.limits()) {
+                sizes.add(line.times());
+            }
+            return quantities == Derivation.EVERY ? this : new Wanted(name -> quantities.test(name) || sizes.contains(name), words);
+        }
     }
 
     /** What a check's own words, those of the conditions and those of the trade's limits want worked out. */
@@ -210,6 +239,8 @@ public final class Auditor {
     /** Audits one build with its facts given to the rules in an order of the caller's, which must make no difference. */
     Audit audit(Build build, UnaryOperator<List<Fact>> order) {
         List<Fact> facts = new FactsOf(words).build(build);
+        boolean past = Past.asked(facts);
+        Wanted wanted = past ? Wanted.ALL : this.wanted.withSizesOf(build.sheet());
         Derivation.Worked worked = Derivation.work(build, words, wanted.quantities, wanted.words);
         List<Value> values = new ArrayList<>(worked.readings());
         values.addAll(worked.derived());
@@ -217,8 +248,8 @@ public final class Auditor {
         facts.addAll(worked.words());
         List<Verdict> verdicts = Judge.judge(values, facts, build, words, trade, wanted.quantities);
         facts.addAll(verdicts);
-        if (Past.asked(facts)) {
-            facts.addAll(past.get().words(facts));
+        if (past) {
+            facts.addAll(this.past.get().words(facts));
         }
         List<Condition> holding = rules.conditions(order.apply(facts));
         facts.addAll(holding);

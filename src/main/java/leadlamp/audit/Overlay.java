@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import leadlamp.record.Build;
 import leadlamp.record.EngineSheet;
+import leadlamp.record.Fingerprint;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Node;
 import leadlamp.record.Place;
@@ -141,7 +142,7 @@ public final class Overlay {
 
     private Build lay(Case example, List<String> lines, Base base, Build build, List<String> wrong) {
         Build change = records.build(withGauges(example.change(), base.tree()), example.file(), lines, List.of(),
-                build.sheet(), "");
+                build.sheet(), Fingerprint.NONE);
         Set<Where> ofSheet = new HashSet<>();
         build.sheet().problems().forEach(p -> ofSheet.add(p.where()));
         for (Problem problem : change.problems()) {

@@ -46,7 +46,7 @@ public final class BenchSheets {
     }
 
     private String end(Page page) {
-        return page.end(build.file(), build.bytes()).toString();
+        return page.end(build.file(), build.bytes().hex()).toString();
     }
 
     private String tightening() {

@@ -35,21 +35,30 @@ public final class MakeArchive {
                 Files.delete(file);
             }
         }
+        Path list = jar.resolveSibling("leadlamp.classes.part");
         Path made = jar.resolveSibling("leadlamp.jsa.part");
-        List<String> command = Launcher.java();
-        command.addAll(List.of("-XX:ArchiveClassesAtExit=" + made, "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-cp",
-                jar.toString(), "leadlamp.cli.Rehearsal"));
-        command.addAll(List.of(arguments).subList(1, arguments.length));
-        Process rehearsal = new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .redirectError(ProcessBuilder.Redirect.INHERIT).start();
-        if (!rehearsal.waitFor(MINUTES, TimeUnit.MINUTES)) {
-            rehearsal.destroyForcibly();
-        }
-        if (rehearsal.waitFor() == 0 && Files.exists(made)) {
+        List<String> rehearse = Launcher.java();
+        rehearse.addAll(List.of("-XX:DumpLoadedClassList=" + list, "-XX:TieredStopAtLevel=1", "-cp", jar.toString(),
+                "leadlamp.cli.Rehearsal"));
+        rehearse.addAll(List.of(arguments).subList(1, arguments.length));
+        // Only this collector can lay objects out beside the classes; whichever runs later takes them.
+        List<String> lay = List.of(rehearse.get(0), "-Xlog:disable", "-Xshare:dump", "-XX:+UseG1GC",
+                "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + made, "-cp", jar.toString());
+        if (done(rehearse) && done(lay) && Files.exists(made)) {
             Files.move(made, archive.toPath());
         } else {
             Files.deleteIfExists(made);
             System.out.println("No class-data archive could be made; Leadlamp will start more slowly.");
         }
+        Files.deleteIfExists(list);
+    }
+
+    private static boolean done(List<String> command) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        if (!process.waitFor(MINUTES, TimeUnit.MINUTES)) {
+            process.destroyForcibly();
+        }
+        return process.waitFor() == 0;
     }
 }

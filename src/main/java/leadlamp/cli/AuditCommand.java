@@ -70,7 +70,9 @@ final class AuditCommand {
                 "a risk level", BRIEF, "", SINCE, "an earlier JSON answer"));
         AuditCommand command = new AuditCommand(arguments, say);
         if (command.records.size() == 1) {
-            command.one(new Desk());
+            Path record = command.records.get(0);
+            // The pages and the data list all that was worked out; the terminal and the code host have the answers alone.
+            command.one(command.form == Form.TERMINAL || command.form == Form.SARIF ? Desk.answering(record) : Desk.of(record));
         } else {
             command.many(new Desk());
         }

@@ -4,17 +4,23 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Supplier;
 import leadlamp.audit.Audit;
 import leadlamp.audit.Auditor;
 import leadlamp.audit.Casebook;
 import leadlamp.audit.Check;
+import leadlamp.audit.Rulebase;
 import leadlamp.rank.RiskLevel;
 import leadlamp.record.Build;
+import leadlamp.record.Fingerprint;
 import leadlamp.record.EngineSheet;
 import leadlamp.record.Node;
 import leadlamp.record.Problem;
 import leadlamp.record.RecordReader;
 import leadlamp.record.Where;
+import leadlamp.record.Yaml;
 import leadlamp.report.ProblemText;
 import leadlamp.report.Report;
 import leadlamp.report.ReportModel;
@@ -27,9 +33,72 @@ import leadlamp.words.Words;
 
 /** Where a record is taken from its file to its report. One desk serves many records, on many threads. */
 final class Desk {
-    private final Vocabulary words = Words.compiled();
-    private final RecordReader reader = new RecordReader(words);
-    private final Auditor auditor = Auditor.compiled();
+    private final Optional<Ahead> ahead;
+    private final Vocabulary words;
+    private final RecordReader reader;
+    private final Auditor auditor;
+
+    Desk() {
+        this(Optional.empty(), Auditor::compiled);
+    }
+
+    private Desk(Optional<Ahead> ahead, Supplier<Auditor> auditor) {
+        this.ahead = ahead;
+        this.words = Words.compiled();
+        this.reader = new RecordReader(words);
+        this.auditor = auditor.get();
+    }
+
+    /** One for a single record, whose text is taken apart while all that is known is loaded. */
+    static Desk of(Path record) {
+        return new Desk(Optional.of(new Ahead(record)), Auditor::compiled);
+    }
+
+    /** The same where nothing but answers is wanted of it. */
+    static Desk answering(Path record) {
+        return new Desk(Optional.of(new Ahead(record)), Auditor::answering);
+    }
+
+    /** Takes a record apart on a thread of its own, and then has the rule engine load itself while the record is read. */
+    private static final class Ahead extends Thread {
+        private final Path record;
+        private final FutureTask<Yaml.File> text;
+
+        Ahead(Path record) {
+            this.record = record;
+            this.text = new FutureTask<>(this::text);
+            setDaemon(true);
+            start();
+        }
+
+        private Yaml.File text() {
+            return RecordReader.text(record);
+        }
+
+        @Override
+        public void run() {
+            text.run();
+            try {
+                Rulebase.warmUp();
+            } catch (RuntimeException | LinkageError e) {
+                // It will be told where it matters, when the rules run.
+            }
+        }
+
+        Yaml.File taken() {
+            try {
+                return text.get();
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+                return text();
+            } catch (ExecutionException failed) {
+                if (failed.getCause() instanceof Error fault) {
+                    throw fault;
+                }
+                throw failed.getCause() instanceof RuntimeException fault ? fault : new IllegalStateException(failed.getCause());
+            }
+        }
+    }
 
     /**
      * What came of one record.
@@ -66,7 +135,7 @@ final class Desk {
             return new Done(Optional.empty(), Optional.empty(), List.copyOf(reasons));
         }
         Build build = reader.build(new Node.Fields(List.of(), new Where(sheet.file(), 0, 0)), sheet.file(), List.of(), List.of(),
-                sheet, "");
+                sheet, Fingerprint.NONE);
         Audit audit = auditor.audit(build);
         return new Done(Optional.of(audit), Optional.of(Report.of(audit, words)), List.copyOf(reasons));
     }
@@ -102,7 +171,8 @@ final class Desk {
     }
 
     private Done read(Path file) {
-        RecordReader.Result result = reader.read(file);
+        RecordReader.Result result = ahead.isPresent() && ahead.get().record.equals(file)
+                ? reader.read(file, ahead.get()::taken) : reader.read(file);
         if (result.build().isEmpty()) {
             List<String> reasons = new ArrayList<>();
             for (Problem problem : result.problems()) {

@@ -5,7 +5,6 @@ import java.io.FileInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import leadlamp.audit.Rulebase;
 
 /**
  * Where the jar starts. A Java process that must load some two thousand classes spends its time on that; with them laid out
@@ -40,11 +39,6 @@ public final class Launcher {
                     Runtime.getRuntime().halt(process.waitFor());
                 }
             }
-        }
-        if (audits(arguments)) {
-            Thread warm = new Warm();
-            warm.setDaemon(true);
-            warm.start();
         }
         Main.main(arguments);
     }
@@ -147,10 +141,6 @@ public final class Launcher {
         }
     }
 
-    private static boolean audits(String[] arguments) {
-        return arguments.length > 1 && (arguments[0].equals("audit") || arguments[0].equals("next"));
-    }
-
     /** Whether Java was given flags of the user's own. They are not for this class to drop; told where the system tells it. */
     private static boolean flagsWereGiven() {
         byte[] line = new byte[4096];
@@ -166,18 +156,6 @@ public final class Launcher {
         }
         return !(word + 5 < length && line[word + 1] == '-' && line[word + 2] == 'j' && line[word + 3] == 'a'
                 && line[word + 4] == 'r' && line[word + 5] == 0);
-    }
-
-    /** Loads the rule engine while the record is read. */
-    private static final class Warm extends Thread {
-        @Override
-        public void run() {
-            try {
-                Rulebase.warmUp();
-            } catch (RuntimeException | LinkageError e) {
-                // It will be told where it matters, when the rules run.
-            }
-        }
     }
 
     /** Takes the started process along when this one is told to stop. */

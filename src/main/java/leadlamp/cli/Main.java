@@ -6,6 +6,7 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -96,7 +97,8 @@ public final class Main {
 
     private static int next(List<String> typed, Say say) throws Complaint, IOException {
         Arguments arguments = Arguments.of(typed, Map.of());
-        Desk.Done done = new Desk().audit(Records.path(arguments.one("record")));
+        Path record = Records.path(arguments.one("record"));
+        Desk.Done done = Desk.answering(record).audit(record);
         if (done.report().isPresent()) {
             say.result(NextWriter.text(done.report().get(), say.width(), say.colour()));
             say.out().flush();

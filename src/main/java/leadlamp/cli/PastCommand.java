@@ -36,7 +36,7 @@ final class PastCommand {
             throw new Complaint("--steps is for the terminal; the other forms have each step anyway.");
         }
         Path record = Records.path(arguments.one("record"));
-        Desk.Done done = new Desk().audit(record);
+        Desk.Done done = Desk.of(record).audit(record);
         for (String reason : done.reasons()) {
             say.remark(reason);
         }

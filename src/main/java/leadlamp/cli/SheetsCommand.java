@@ -25,7 +25,7 @@ final class SheetsCommand {
         Path record = Records.path(arguments.one("record"));
         String folder = arguments.value(OUT)
                 .orElseThrow(() -> new Complaint("Sheets want a folder: name one with --out."));
-        Desk desk = new Desk();
+        Desk desk = Desk.of(record);
         Desk.Done done = desk.audit(record);
         for (String reason : done.reasons()) {
             say.remark(reason);

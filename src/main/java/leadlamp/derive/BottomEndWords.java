@@ -126,8 +126,8 @@ final class BottomEndWords {
         }
         boolean differ = apart || ways.map(w -> w.says().equals("differ")).orElse(false);
         List<Where> where = new ArrayList<>(strip.get().places());
-        ways.ifPresent(w -> w.places().stream().filter(p -> !where.contains(p)).forEach(where::add));
-        difference.ifPresent(v -> v.places().stream().filter(p -> !where.contains(p)).forEach(where::add));
+        ways.ifPresent(w -> Differences.join(where, w.places()));
+        difference.ifPresent(v -> Differences.join(where, v.places()));
         tells.say(Bearing.bearing(bearing), bearing, "strip against sizes", differ ? "differ" : "agree", where);
     }
 

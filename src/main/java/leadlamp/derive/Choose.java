@@ -130,7 +130,7 @@ final class Choose {
         String sum = (ofAll ? take + " " : "") + quantity.name() + " "
                 + Figures.text(picked.high().map(Estimate::value).orElse(0.0), picked.unit(), picked.figures()) + ": " + first.get();
         // The greatest of a set is the builder's own only where he read them all.
-        String told = slot.get().values().stream().map(Value::told).filter(t -> !t.isEmpty()).findFirst().orElse("");
+        String told = Differences.told(slot.get().values());
         say(part, place, first.get(), told, sum, picked.places());
     }
 
@@ -205,7 +205,7 @@ final class Choose {
         Optional<Statement> fitted = site.word(part.name(), place, "class mark").filter(s -> !s.says().equals("unknown"));
         if (fitted.isPresent()) {
             List<Where> both = new ArrayList<>(List.of(fitted.get().where()));
-            where.stream().filter(w -> !both.contains(w)).forEach(both::add);
+            Differences.join(both, where);
             asides.put(CLASS_WANTED, choice);
             said.add(new Stated(part.name(), part.kind(), place, AGAINST_WANTED, against(part, fitted.get().says(), choice),
                     fitted.get().told().orElse(told), Map.copyOf(asides), List.copyOf(both)));

@@ -35,6 +35,7 @@ final class Comparisons {
     private final Consumer<String> need;
     private final List<Stated> said;
     private final Consumer<Missing> lacking;
+    private List<Statement> tightened;
 
     private Comparisons(Site site, Consumer<String> need, List<Stated> said, Consumer<Missing> lacking) {
         this.site = site;
@@ -152,20 +153,33 @@ final class Comparisons {
             wants[i] = wanted.get(i);
         }
         String says = !apart ? "same" : BoltLengths.sameCounts(has, wants) ? "other places" : "other counts";
-        String told = fitted.stream().map(Value::told).filter(t -> !t.isEmpty()).findFirst().orElse("");
+        String told = Differences.told(fitted);
         say(JOINT, joint, what, says, told, sum.length() == 0 ? "each bolt has the sheet's length" : sum.toString(),
                 where.toArray(new Where[0]));
+    }
+
+    /** What the record says of how tight any joint is, in its own order. */
+    private List<Statement> tightened() {
+        if (tightened == null) {
+            tightened = new ArrayList<>();
+            for (Statement s : site.build.statements()) {
+                boolean torque = s.form() == Statement.Form.READ && s.of().equals("joint torque") && s.what().isEmpty()
+                        && s.value().map(Written::figure).orElse(false);
+                boolean word = s.form() == Statement.Form.STATED && s.of().equals(JOINT) && s.what().equals("torque said")
+                        && !s.says().equals("unknown");
+                if (torque || word) {
+                    tightened.add(s);
+                }
+            }
+        }
+        return tightened;
     }
 
     /** A torque written down, or the word that stands in its place; of two entries the later. */
     private void tightness(String joint) {
         Statement last = null;
-        for (Statement s : site.build.statements()) {
-            boolean torque = s.form() == Statement.Form.READ && s.of().equals("joint torque") && s.what().isEmpty()
-                    && s.value().map(Written::figure).orElse(false);
-            boolean word = s.form() == Statement.Form.STATED && s.of().equals(JOINT) && s.what().equals("torque said")
-                    && !s.says().equals("unknown");
-            if ((torque || word) && Place.covers(s.at(), joint) && (last == null || s.told().isEmpty() || last.told().isPresent())) {
+        for (Statement s : tightened()) {
+            if (Place.covers(s.at(), joint) && (last == null || s.told().isEmpty() || last.told().isPresent())) {
                 last = s;
             }
         }

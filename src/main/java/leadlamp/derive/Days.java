@@ -109,8 +109,8 @@ final class Days {
             if (closed.isPresent()) {
                 return closed;
             }
-            for (Statement s : site.build.statements()) {
-                if (s.of().equals("joint torque") && s.at().equals(place) && s.asides().containsKey("date")) {
+            for (Statement s : site.about("joint torque")) {
+                if (s.at().equals(place) && s.asides().containsKey("date")) {
                     return moment("joint tightened", place, s.asides().get("date"), s.asides().getOrDefault("time", ""), s, site);
                 }
             }

@@ -28,6 +28,8 @@ import leadlamp.words.Vocabulary;
  * that are lacking. Entries of the table run in order of dependence; only those whose readings can be there are tried.
  */
 public final class Derivation {
+    /** Asks for all that can be worked out. */
+    public static final Predicate<String> EVERY = name -> true;
     private static final double TWICE = 2;
 
     private final Site site;
@@ -64,7 +66,7 @@ public final class Derivation {
 
     /** Works out all that follows from a build. */
     public static Worked work(Build build, Vocabulary words) {
-        return work(build, words, name -> true);
+        return work(build, words, EVERY);
     }
 
     /**
@@ -73,7 +75,7 @@ public final class Derivation {
      * @param wanted whether a quantity, or the kind that it is of, is asked for: what no check reads need not be worked out
      */
     public static Worked work(Build build, Vocabulary words, Predicate<String> wanted) {
-        return work(build, words, wanted, word -> true);
+        return work(build, words, wanted, EVERY);
     }
 
     /**
@@ -412,7 +414,7 @@ public final class Derivation {
         asides.put("read", Figures.text(read.low().get().value(), read.unit(), read.figures()));
         asides.put("worked out", worked.sum());
         List<Where> places = new ArrayList<>(read.places());
-        worked.places().stream().filter(w -> !places.contains(w)).forEach(places::add);
+        Differences.join(places, worked.places());
         said.add(new Stated(quantity.name(), quantity.kind(), worked.at(), "two ways", differ ? "differ" : "agree",
                 read.told().isEmpty() ? worked.told() : read.told(), Map.copyOf(asides), List.copyOf(places)));
     }

@@ -1,7 +1,9 @@
 package leadlamp.derive;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Unit;
 
@@ -10,6 +12,7 @@ final class In {
     private final String place;
     private final Slot[] slots;
     private final double[][] now;
+    private final Map<String, int[]> sharing = new HashMap<>();
 
     In(String place, List<Slot> slots) {
         this.place = place;
@@ -65,6 +68,22 @@ final class In {
             }
         }
         return places;
+    }
+
+    /** Which of those figures share a place of the group: for each figure the number of its place, in order of first sight. */
+    int[] sharing(String name, String group) {
+        // A sum is tried many times with other figures and never with other places.
+        return sharing.computeIfAbsent(name + " of " + group, k -> {
+            List<String> places = placesOf(name);
+            Map<String, Integer> seen = new HashMap<>();
+            int[] sharing = new int[places.size()];
+            for (int i = 0; i < sharing.length; i++) {
+                String shorter = Placing.shortened(places.get(i), group);
+                Integer known = seen.putIfAbsent(shorter, seen.size());
+                sharing[i] = known == null ? seen.size() - 1 : known;
+            }
+            return sharing;
+        });
     }
 
     /** One aside of the first value under this name; empty where it has none. */

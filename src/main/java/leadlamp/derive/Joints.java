@@ -189,8 +189,8 @@ final class Joints {
 
     private static Take ofWrench(String name, ToDoubleFunction<Written> end) {
         return Take.by(name, "gauge range", (site, place) -> {
-            for (Statement s : site.build.statements()) {
-                if (s.form() == Statement.Form.READ && s.of().equals("joint torque") && s.at().equals(place)) {
+            for (Statement s : site.about("joint torque")) {
+                if (s.form() == Statement.Form.READ && s.at().equals(place)) {
                     for (String each : s.gauges()) {
                         Gauge gauge = site.build.gauges().get(each);
                         Optional<Written> range = gauge == null ? Optional.empty() : gauge.range();
@@ -250,12 +250,21 @@ final class Joints {
                 joints.add(value.at());
             }
             for (Statement s : site.said("joint")) {
-                if (s.at().contains(" to ") && joints.stream().noneMatch(j -> Place.covers(j, s.at()))) {
+                if (s.at().contains(" to ") && !covered(joints, s.at())) {
                     joints.add(s.at());
                 }
             }
         }
         return List.copyOf(joints);
+    }
+
+    private static boolean covered(Set<String> joints, String at) {
+        for (String joint : joints) {
+            if (Place.covers(joint, at)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Washers in the stack: as read; none where neither record nor sheet has a washer. */

@@ -82,7 +82,7 @@ final class Placing {
 
     /** The part of a place that the group names: cylinder 1 of `1 top thrust`; empty where it is of another kind. */
     static String shortened(String at, String group) {
-        List<String> words = new ArrayList<>(List.of(at.split(" ")));
+        List<String> words = Place.words(at);
         boolean main = words.size() > 1 && words.get(0).equals("main") && number(words.get(1));
         boolean bigEnd = words.size() > 2 && words.get(0).equals("big") && words.get(1).equals("end") && number(words.get(2));
         return switch (group) {

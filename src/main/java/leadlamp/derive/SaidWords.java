@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Estimate;
@@ -66,35 +67,35 @@ final class SaidWords {
     static void all(Site site, Consumer<String> need, List<Stated> said, Consumer<Missing> lacking, Predicate<String> asked) {
         SaidWords words = new SaidWords(site, need, said, lacking);
         new Choose(site, need, said, lacking).all();
-        if (any(Comparisons.names(), asked)) {
+        if (any(Comparisons::names, asked)) {
             Comparisons.all(site, need, said, lacking);
         }
         Telling tells = new Telling(site, need, said, lacking);
-        if (any(BottomEndWords.names(), asked)) {
+        if (any(BottomEndWords::names, asked)) {
             BottomEndWords.all(tells);
         }
-        if (any(InQuestion.names(), asked)) {
+        if (any(InQuestion::names, asked)) {
             InQuestion.all(tells);
         }
-        if (any(FastenerWords.names(), asked)) {
+        if (any(FastenerWords::names, asked)) {
             FastenerWords.all(tells);
         }
-        if (any(CamDriveWords.names(), asked)) {
+        if (any(CamDriveWords::names, asked)) {
             CamDriveWords.all(tells);
         }
-        if (any(ValveGearQuestions.names(), asked)) {
+        if (any(ValveGearQuestions::names, asked)) {
             ValveGearQuestions.all(tells);
         }
-        if (any(ValveGearWords.names(), asked)) {
+        if (any(ValveGearWords::names, asked)) {
             ValveGearWords.all(tells);
         }
-        if (any(SealingWords.names(), asked)) {
+        if (any(SealingWords::names, asked)) {
             SealingWords.all(tells);
         }
-        if (any(SealWords.names(), asked)) {
+        if (any(SealWords::names, asked)) {
             SealWords.all(tells);
         }
-        if (any(HeadWords.names(), asked)) {
+        if (any(HeadWords::names, asked)) {
             HeadWords.all(tells);
         }
         words.overSheet("rev limit", "rev limit", "output", "rev limit");
@@ -108,8 +109,11 @@ final class SaidWords {
         words.valueOverLimit("valve spring seat load", "valve spring", "load over sheet", "");
     }
 
-    private static boolean any(Map<String, List<String>> names, Predicate<String> asked) {
-        for (String name : names.keySet()) {
+    private static boolean any(Supplier<Map<String, List<String>>> names, Predicate<String> asked) {
+        if (asked == Derivation.EVERY) {
+            return true;
+        }
+        for (String name : names.get().keySet()) {
             if (asked.test(name)) {
                 return true;
             }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import leadlamp.calc.Threads;
 import leadlamp.facts.Value;
+import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
 
@@ -174,8 +175,10 @@ final class SealWords {
         if (face.isPresent()) {
             Optional<Statement> cut = tells.machined(List.of(face.get().says()), Place.ENGINE, "mill", "grind", "cut", "turn");
             tells.say("ring seat", ring, "in cut face", "cut", cut);
-            boolean limited = site.build.sheet().limits().stream().anyMatch(l -> l.quantity().equals("ring seat depth")
-                    && (l.at().isEmpty() || l.at().equals(ring)));
+            boolean limited = false;
+            for (LimitLine l : site.build.sheet().limits()) {
+                limited |= l.quantity().equals("ring seat depth") && (l.at().isEmpty() || l.at().equals(ring));
+            }
             if (limited) {
                 tells.say("ring seat", ring, "in cut face", "limit given", cut);
             }
@@ -347,7 +350,10 @@ final class SealWords {
         if (old.isEmpty()) {
             return;
         }
-        boolean renewed = pieces(seal).stream().anyMatch(p -> site.sheet(p.part(), Place.ENGINE, "renew always").isPresent());
+        boolean renewed = false;
+        for (PartsAged.Piece piece : pieces(seal)) {
+            renewed |= site.sheet(piece.part(), Place.ENGINE, "renew always").isPresent();
+        }
         tells.say(SEAL, seal, "renewal", renewed ? "against sheet" : "kept", old);
         Optional<Statement> spent = sign(seal, SPENT);
         if (spent.isEmpty()) {

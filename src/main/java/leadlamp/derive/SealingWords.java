@@ -62,12 +62,21 @@ final class SealingWords {
         return names;
     }
 
+    private static boolean anyRelated(List<String> joints, String at) {
+        for (String joint : joints) {
+            if (Place.related(joint, at)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     static void all(Telling tells) {
         SealingWords words = new SealingWords(tells);
         List<String> joints = new ArrayList<>(Joints.joints(tells.site, "each joint"));
         for (String part : List.of(SEALANT, GASKET, WASHER)) {
             for (Statement s : tells.site.said(part)) {
-                if (!s.at().equals(Place.ENGINE) && joints.stream().noneMatch(j -> Place.related(j, s.at()))) {
+                if (!s.at().equals(Place.ENGINE) && !anyRelated(joints, s.at())) {
                     joints.add(s.at());
                 }
             }
@@ -106,8 +115,9 @@ final class SealingWords {
     /** A sign looked for on one of the parts as it goes together; of several the one that was seen, else the last. */
     private Optional<Statement> sign(List<String> parts, String joint, String... signs) {
         Statement last = null;
+        List<String> wanted = List.of(signs);
         for (Statement s : this.signs) {
-            if (parts.contains(s.of()) && List.of(signs).contains(s.what()) && at(s.of(), s, joint) && (last == null || !seen(last) || seen(s) || last.what().equals(s.what()))) {
+            if (wanted.contains(s.what()) && parts.contains(s.of()) && at(s.of(), s, joint) && (last == null || !seen(last) || seen(s) || last.what().equals(s.what()))) {
                 last = s;
             }
         }

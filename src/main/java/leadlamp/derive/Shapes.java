@@ -163,10 +163,13 @@ final class Shapes {
     private static int[] widest(double[] readings, List<String> places, boolean along) {
         int[] pair = {0, 0};
         double widest = -1;
+        String[] lines = new String[readings.length];
+        for (int i = 0; i < lines.length; i++) {
+            lines[i] = along ? way(places.get(i)) : level(places.get(i));
+        }
         for (int i = 0; i < readings.length; i++) {
             for (int j = 0; j < readings.length; j++) {
-                if (i != j && readings[i] - readings[j] > widest && (along ? way(places.get(i)).equals(way(places.get(j)))
-                        : level(places.get(i)).equals(level(places.get(j))))) {
+                if (i != j && readings[i] - readings[j] > widest && lines[i].equals(lines[j])) {
                     widest = readings[i] - readings[j];
                     pair[0] = i;
                     pair[1] = j;
@@ -179,7 +182,7 @@ final class Shapes {
     /** The place without its height or end: the direction or angle that is left. */
     private static String way(String place) {
         StringBuilder way = new StringBuilder();
-        for (String word : place.split(" ")) {
+        for (String word : Place.words(place)) {
             switch (word) {
                 case "unworn", "top", "mid", "bottom", "front", "middle", "rear" -> {
                 }
@@ -192,13 +195,13 @@ final class Shapes {
     /** The place without its direction, angle or quarter: the height or end that is left. */
     private static String level(String place) {
         StringBuilder level = new StringBuilder();
-        String[] words = place.split(" ");
-        for (int i = 0; i < words.length; i++) {
-            switch (words[i]) {
+        List<String> words = Place.words(place);
+        for (int i = 0; i < words.size(); i++) {
+            switch (words.get(i)) {
                 case "thrust", "pin" -> {
                 }
                 case "at" -> i++;
-                default -> level.append(' ').append(words[i]);
+                default -> level.append(' ').append(words.get(i));
             }
         }
         return level.toString();
@@ -299,15 +302,19 @@ final class Shapes {
     /** The mean of each place of the group, where a place has several readings. */
     static double[] means(In v, String name, String group) {
         double[] figures = v.all(name);
-        List<String> places = v.placesOf(name);
-        Map<String, List<Double>> byPlace = new LinkedHashMap<>();
-        for (int i = 0; i < figures.length; i++) {
-            byPlace.computeIfAbsent(Placing.shortened(places.get(i), group), p -> new ArrayList<>()).add(figures[i]);
+        int[] place = v.sharing(name, group);
+        int count = 0;
+        for (int p : place) {
+            count = Math.max(count, p + 1);
         }
-        double[] means = new double[byPlace.size()];
-        int next = 0;
-        for (List<Double> one : byPlace.values()) {
-            means[next++] = one.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        double[] means = new double[count];
+        int[] readings = new int[count];
+        for (int i = 0; i < figures.length; i++) {
+            means[place[i]] += figures[i];
+            readings[place[i]]++;
+        }
+        for (int i = 0; i < count; i++) {
+            means[i] /= readings[i];
         }
         return means;
     }

@@ -29,8 +29,10 @@ final class Site {
     final Vocabulary words;
     final Store store;
     final List<Value> alike;
+    private final List<LimitLine> standards = new ArrayList<>();
     private final Map<String, Subject> said = new HashMap<>();
     private final Map<String, Subject> onSheet = new HashMap<>();
+    private final Map<String, List<Statement>> about = new HashMap<>();
     private Optional<LocalDate> today;
     private Set<String> sheetNames;
 
@@ -44,10 +46,26 @@ final class Site {
             if (s.form() == Statement.Form.STATED) {
                 put(said, s);
             }
+            List<Statement> same = about.get(s.of());
+            if (same == null) {
+                same = new ArrayList<>();
+                about.put(s.of(), same);
+            }
+            same.add(s);
         }
         for (Statement s : build.sheet().statements()) {
             put(onSheet, s);
         }
+        for (LimitLine line : build.sheet().limits()) {
+            if (line.standard().isPresent()) {
+                standards.add(line);
+            }
+        }
+    }
+
+    /** All that the record says of a subject, in whatever form, as it stands there. */
+    List<Statement> about(String of) {
+        return about.getOrDefault(of, List.of());
     }
 
     /** Statements of one subject, and the same by their property. */
@@ -201,8 +219,8 @@ final class Site {
     /** Limits of the sheet that give a standard size of a quantity or its kind, for a place. */
     Optional<LimitLine> standard(Quantity quantity, String at) {
         Optional<LimitLine> best = Optional.empty();
-        for (LimitLine line : build.sheet().limits()) {
-            if (line.standard().isPresent() && (line.quantity().equals(quantity.name()) || line.quantity().equals(quantity.kind())
+        for (LimitLine line : standards) {
+            if ((line.quantity().equals(quantity.name()) || line.quantity().equals(quantity.kind())
                     || memberAt(line.quantity(), quantity, at)) && (line.at().isEmpty() || store.covers(line.at(), at))
                     && (best.isEmpty() || !line.at().isEmpty())) {
                 best = Optional.of(line);
@@ -213,8 +231,16 @@ final class Site {
 
     /** Whether a line is of one kind of the quantity, and the place one of that kind's: a main housing's bore at main 1. */
     private boolean memberAt(String member, Quantity of, String at) {
-        return words.quantity(member).filter(q -> q.kind().equals(of.name())).flatMap(q -> places(q.group()))
-                .map(places -> places.stream().anyMatch(place -> related(place, at))).orElse(false);
+        Optional<Quantity> quantity = words.quantity(member);
+        if (quantity.isEmpty() || !quantity.get().kind().equals(of.name())) {
+            return false;
+        }
+        for (String place : places(quantity.get().group()).orElse(List.of())) {
+            if (related(place, at)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A figure that is no reading, as a value without doubt: a size of the sheet, a number that a word stands for. */

@@ -110,16 +110,14 @@ final class ValveGearWords {
     private void lashSinceWork(String valve) {
         List<Statement> work = new ArrayList<>();
         List<Statement> read = new ArrayList<>();
-        for (Statement s : site.build.statements()) {
-            if (!site.related(s.at(), valve)) {
-                continue;
-            }
-            boolean cut = s.form() == Statement.Form.STATED && s.of().equals("machining")
-                    && List.of("valve seat", "valve", "valve tip").contains(s.what()) && List.of("cut", "grind", "insert", "hand").contains(s.says());
-            boolean lash = s.form() == Statement.Form.READ && s.of().equals("valve lash") && s.what().isEmpty() && s.told().isEmpty();
-            if (cut) {
+        for (Statement s : site.about("machining")) {
+            if (s.form() == Statement.Form.STATED && List.of("valve seat", "valve", "valve tip").contains(s.what())
+                    && List.of("cut", "grind", "insert", "hand").contains(s.says()) && site.related(s.at(), valve)) {
                 work.add(s);
-            } else if (lash) {
+            }
+        }
+        for (Statement s : site.about("valve lash")) {
+            if (s.form() == Statement.Form.READ && s.what().isEmpty() && s.told().isEmpty() && site.related(s.at(), valve)) {
                 read.add(s);
             }
         }
@@ -257,7 +255,7 @@ final class ValveGearWords {
                 if (speed.told().isEmpty() && speed.low().isPresent() && !Store.untold(speed.at())) {
                     rated = true;
                     low |= speed.low().get().value() < revs * (1 - 1e-9);
-                    speed.places().stream().filter(p -> !where.contains(p)).forEach(where::add);
+                    Differences.join(where, speed.places());
                 }
             }
         }
@@ -353,8 +351,8 @@ final class ValveGearWords {
         List<Where> where = new ArrayList<>(List.of(work.get().where()));
         boolean read = false;
         boolean after = false;
-        for (Statement s : site.build.statements()) {
-            if (s.form() == Statement.Form.READ && s.of().equals("camshaft end float") && s.what().isEmpty() && s.told().isEmpty()
+        for (Statement s : site.about("camshaft end float")) {
+            if (s.form() == Statement.Form.READ && s.what().isEmpty() && s.told().isEmpty()
                     && site.related(s.at(), camshaft)) {
                 read = true;
                 after |= !tells.before(s, work.get());

@@ -23,11 +23,21 @@ final class Warmth {
     }
 
     private static Optional<String> hole(List<String> from) {
-        return from.stream().filter(f -> f.endsWith("bore") || f.endsWith("hole diameter") || f.endsWith("with shells")).findFirst();
+        for (String name : from) {
+            if (name.endsWith("bore") || name.endsWith("hole diameter") || name.endsWith("with shells")) {
+                return Optional.of(name);
+            }
+        }
+        return Optional.empty();
     }
 
     private static Optional<String> shaft(List<String> from) {
-        return from.stream().filter(f -> f.endsWith("diameter") && !f.endsWith("hole diameter")).findFirst();
+        for (String name : from) {
+            if (name.endsWith("diameter") && !name.endsWith("hole diameter")) {
+                return Optional.of(name);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The working of one fit's shift; what it lacks goes to the list. */
@@ -53,7 +63,12 @@ final class Warmth {
     }
 
     private static Optional<Slot> slot(List<Slot> slots, Optional<String> name) {
-        return slots.stream().filter(s -> name.isPresent() && s.name().equals(name.get())).findFirst();
+        for (Slot slot : slots) {
+            if (name.isPresent() && slot.name().equals(name.get())) {
+                return Optional.of(slot);
+            }
+        }
+        return Optional.empty();
     }
 
     private static void side(Site site, String place, String side, Slot size, List<Slot> slots, List<String> lacks) {

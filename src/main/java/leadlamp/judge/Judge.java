@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import leadlamp.calc.Conformity;
+import leadlamp.derive.Derivation;
 import leadlamp.derive.Readings;
 import leadlamp.facts.Fact;
 import leadlamp.facts.LimitUsed;
@@ -57,7 +58,7 @@ public final class Judge {
      */
     public static List<Verdict> judge(List<Value> values, Collection<? extends Fact> facts, Build build, Vocabulary words,
             TradeLimits trade) {
-        return judge(values, facts, build, words, trade, name -> true);
+        return judge(values, facts, build, words, trade, Derivation.EVERY);
     }
 
     /** The verdicts on those alone whose quantity, or its kind, is wanted; a limit may rest on any value. */

@@ -11,7 +11,7 @@ import java.util.TreeMap;
  */
 public record Estimate(double value, Dimension dimension, SortedMap<String, Double> doubt) {
     public Estimate {
-        doubt = Collections.unmodifiableSortedMap(new TreeMap<>(doubt));
+        doubt = doubt.isEmpty() ? Collections.emptySortedMap() : Collections.unmodifiableSortedMap(new TreeMap<>(doubt));
     }
 
     /** A value without doubt. */

@@ -18,11 +18,11 @@ import java.util.Optional;
  * @param photos     its photographs
  * @param problems   what could not be taken, of record and sheet, in the order of the files
  * @param leftOut    keys of statements that stand in the record but could not be read (`not readable`)
- * @param bytes      SHA-256 of the record's bytes, hexadecimal
+ * @param bytes      SHA-256 of the record's bytes
  */
 public record Build(String file, String name, EngineSheet sheet, List<Statement> statements, List<LimitLine> limits,
         Map<String, Gauge> gauges, List<String> stage, List<Accepted> accepted, List<Photo> photos,
-        List<Problem> problems, List<Statement.Key> leftOut, String bytes) {
+        List<Problem> problems, List<Statement.Key> leftOut, Fingerprint bytes) {
 
     /** One entry under `accepted`. */
     public record Accepted(String check, String at, String reason, String who, String until, Where where) {

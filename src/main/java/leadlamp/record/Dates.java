@@ -23,11 +23,11 @@ public record Dates(LocalDate first, LocalDate last, int monthsAgo) {
         String words = text.strip().toLowerCase(Locale.ROOT);
         try {
             if (digits(words, "dddd-dd-dd")) {
-                LocalDate day = LocalDate.parse(words);
+                LocalDate day = LocalDate.of(number(words, 0, 4), number(words, 5, 7), number(words, 8, 10));
                 return Optional.of(new Dates(day, day, -1));
             }
             if (digits(words, "dddd-dd")) {
-                YearMonth month = YearMonth.parse(words);
+                YearMonth month = YearMonth.of(number(words, 0, 4), number(words, 5, 7));
                 return Optional.of(new Dates(month.atDay(1), month.atEndOfMonth(), -1));
             }
             if (digits(words, "dddd")) {
@@ -62,6 +62,10 @@ public record Dates(LocalDate first, LocalDate last, int monthsAgo) {
             }
         }
         return Optional.empty();
+    }
+
+    private static int number(String text, int from, int to) {
+        return Integer.parseInt(text, from, to, 10);
     }
 
     private static boolean digits(String text, String shape) {

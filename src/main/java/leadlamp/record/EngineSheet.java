@@ -1,5 +1,6 @@
 package leadlamp.record;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,23 +30,33 @@ public record EngineSheet(String file, String name, String from, List<Statement>
 
     /** One line. */
     public Optional<Statement> statement(String of, String at, String what) {
-        return statements.stream().filter(s -> s.of().equals(of) && s.at().equals(at) && s.what().equals(what))
-                .findFirst();
+        for (Statement s : statements) {
+            if (s.what().equals(what) && s.of().equals(of) && s.at().equals(at)) {
+                return Optional.of(s);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The tree below these keys: {@code below("joints", "head to block")}. */
     public Optional<Node> below(String... keys) {
         Optional<Node> node = Optional.of(tree);
         for (String key : keys) {
-            node = node.filter(Node.Fields.class::isInstance).map(Node.Fields.class::cast).flatMap(f -> f.get(key));
+            node = node.orElse(null) instanceof Node.Fields under ? under.get(key) : Optional.empty();
         }
         return node;
     }
 
     /** Names under a section: {@code names("joints")}. */
     public List<String> names(String section) {
-        return below(section).filter(Node.Fields.class::isInstance).map(Node.Fields.class::cast)
-                .map(f -> f.fields().stream().map(Node.Field::key).toList()).orElse(List.of());
+        if (!(below(section).orElse(null) instanceof Node.Fields under)) {
+            return List.of();
+        }
+        List<String> names = new ArrayList<>(under.fields().size());
+        for (Node.Field field : under.fields()) {
+            names.add(field.key());
+        }
+        return names;
     }
 
     /** What the groups come to, so that readers need not know how. */

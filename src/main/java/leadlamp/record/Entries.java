@@ -16,7 +16,7 @@ final class Entries {
         this.gathered = new Gathered(words, sheet, tree, complaints);
     }
 
-    Build build(String file, String bytes) {
+    Build build(String file, Fingerprint bytes) {
         SectionEntries sections = new SectionEntries(gathered);
         for (Node.Field section : gathered.tree.fields()) {
             switch (section.key()) {

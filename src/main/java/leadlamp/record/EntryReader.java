@@ -45,6 +45,15 @@ abstract class EntryReader {
     }
 
     record Rest(List<Said> said, Map<String, String> asides, Optional<String> told) {
+        /** What it says under this word. */
+        Optional<String> says(String what) {
+            for (Said one : said) {
+                if (one.what().equals(what)) {
+                    return Optional.of(one.says());
+                }
+            }
+            return Optional.empty();
+        }
     }
 
     List<Node.Fields> entries(String section, boolean complain) {

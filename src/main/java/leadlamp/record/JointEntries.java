@@ -37,7 +37,7 @@ final class JointEntries extends EntryReader {
         List<String> with = gaugesOf(entry.get("with"));
         Rest rest = rest(entry, subject, "fasteners", joint, List.of("fasteners"));
         Map<String, String> asides = rest.asides();
-        if (with.size() > 1 && rest.said().stream().anyMatch(s -> s.what().equals("setting"))) {
+        if (with.size() > 1 && rest.says("setting").isPresent()) {
             asides = new TreeMap<>(asides);
             asides.put("through", String.join(", ", with));
         }

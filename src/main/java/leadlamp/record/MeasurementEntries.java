@@ -39,7 +39,7 @@ final class MeasurementEntries extends EntryReader {
             return;
         }
         Rest rest = rest(entry, subject, "measurements", quantity.name(), List.of("measurements", "measurements aside"));
-        Optional<String> as = rest.said().stream().filter(s -> s.what().equals("as")).map(Said::says).findFirst();
+        Optional<String> as = rest.says("as");
         String mark = as.isEmpty() || as.get().equals("left") ? "" : "as " + as.get();
         List<String> with = gaugesOf(entry.get("with"));
         Cells cells = cells(entry, subject, quantity);
@@ -162,7 +162,11 @@ final class MeasurementEntries extends EntryReader {
             return List.of(Place.ENGINE);
         }
         for (String joint : gathered.joints) {
-            if (known.stream().allMatch(p -> p.startsWith(joint + " "))) {
+            boolean all = true;
+            for (String place : known) {
+                all &= place.startsWith(joint + " ");
+            }
+            if (all) {
                 return List.of(joint);
             }
         }

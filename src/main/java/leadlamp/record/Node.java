@@ -19,7 +19,12 @@ public sealed interface Node {
     record Fields(List<Field> fields, Where where) implements Node {
         /** The value of this key. */
         public Optional<Node> get(String key) {
-            return fields.stream().filter(f -> f.key().equals(key)).map(Field::value).findFirst();
+            for (Field field : fields) {
+                if (field.key().equals(key)) {
+                    return Optional.of(field.value());
+                }
+            }
+            return Optional.empty();
         }
     }
 

@@ -31,7 +31,7 @@ final class ObservationEntries extends EntryReader {
             return;
         }
         Rest rest = rest(entry, subject, "observations", part.name(), List.of("observations"));
-        boolean found = rest.said().stream().anyMatch(s -> s.what().equals("as") && s.says().equals("found"));
+        boolean found = asFound(rest);
         String mark = found ? "as found" : "";
         for (Node.Scalar item : SheetReader.scalars(subject.value())) {
             String text = item.text();
@@ -91,9 +91,13 @@ final class ObservationEntries extends EntryReader {
         }
     }
 
+    private static boolean asFound(Rest rest) {
+        return rest.says("as").filter("found"::equals).isPresent();
+    }
+
     private void notSeen(String part, String place, String sign, Rest rest, Where where) {
         Map<String, String> asides = new TreeMap<>(rest.asides());
-        if (rest.said().stream().anyMatch(s -> s.what().equals("as") && s.says().equals("found"))) {
+        if (asFound(rest)) {
             asides.put("as", "found");
         }
         gathered.statements.add(new Statement(Form.NOT_SEEN, part, place, sign, "", Optional.empty(), List.of(),

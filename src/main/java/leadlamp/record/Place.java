@@ -44,6 +44,18 @@ public final class Place {
         }
     }
 
+    /** The words of a place, in order. */
+    public static List<String> words(String at) {
+        List<String> words = new ArrayList<>(4);
+        int start = 0;
+        for (int blank = at.indexOf(' '); blank >= 0; blank = at.indexOf(' ', start)) {
+            words.add(at.substring(start, blank));
+            start = blank + 1;
+        }
+        words.add(at.substring(start));
+        return words;
+    }
+
     /** Whether all that the other says holds of this one as well. */
     private boolean holds(Place other) {
         int i = 0;

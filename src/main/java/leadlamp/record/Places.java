@@ -234,7 +234,7 @@ final class Places {
 
     /** The words of a place put for their synonyms, the sheet's names of cylinders among them. */
     private String normal(String text) {
-        String[] words = text.split(" +");
+        String[] words = text.split(text.contains("  ") ? " +" : " ");
         StringBuilder normal = new StringBuilder();
         for (int i = 0; i < words.length;) {
             String put = null;

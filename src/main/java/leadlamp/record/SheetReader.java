@@ -308,7 +308,9 @@ public final class SheetReader {
 
         private List<Node.Field> fieldsOf(Node.Field section) {
             if (section.value() instanceof Node.Fields fields) {
-                return fields.fields().stream().filter(f -> !f.key().equals("note")).toList();
+                List<Node.Field> lines = new ArrayList<>(fields.fields());
+                lines.removeIf(f -> f.key().equals("note"));
+                return lines;
             }
             if (!(section.value() instanceof Node.Scalar s && (s.text().isEmpty() || s.text().equals("none")))) {
                 complaints.add(section.value().where(), 0, "`" + section.key() + "` wants lines below it.", "", Optional.empty(),

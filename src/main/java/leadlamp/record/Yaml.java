@@ -12,8 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -48,9 +46,9 @@ public final class Yaml {
      * @param tree     its map; absent where it could not be read as one
      * @param problems what was refused
      * @param lines    its lines as written
-     * @param bytes    SHA-256 of its bytes, hexadecimal; empty where it could not be read
+     * @param bytes    SHA-256 of its bytes; none where it could not be read
      */
-    public record File(Optional<Node.Fields> tree, List<Problem> problems, List<String> lines, String bytes) {
+    public record File(Optional<Node.Fields> tree, List<Problem> problems, List<String> lines, Fingerprint bytes) {
         /** The text of a line, empty where there is none. */
         public String line(int number) {
             return number >= 1 && number <= lines.size() ? lines.get(number - 1) : "";
@@ -87,7 +85,7 @@ public final class Yaml {
             return refused(name, "\"" + name + "\" is not text in UTF-8.",
                     "Save it as plain text with the encoding UTF-8.");
         }
-        return withBytes(text(text, name), sha256(bytes));
+        return withBytes(text(text, name), Fingerprint.of(bytes));
     }
 
     /** Reads a text as if it were a file of this name. */
@@ -113,9 +111,9 @@ public final class Yaml {
             Yaml yaml = new Yaml(name, text, parser);
             return yaml.file();
         } catch (TooMuch stop) {
-            return new File(Optional.empty(), List.of(stop.problem), lines(text), "");
+            return new File(Optional.empty(), List.of(stop.problem), lines(text), Fingerprint.NONE);
         } catch (JsonProcessingException broken) {
-            return new File(Optional.empty(), List.of(notYaml(name, text, broken)), lines(text), "");
+            return new File(Optional.empty(), List.of(notYaml(name, text, broken)), lines(text), Fingerprint.NONE);
         } catch (IOException | RuntimeException broken) {
             return refused(name, "\"" + name + "\" is no YAML that can be read.",
                     "Check brackets, quotes and indents.");
@@ -139,27 +137,13 @@ public final class Yaml {
         return lines.toArray(new String[0]);
     }
 
-    private static File withBytes(File file, String bytes) {
+    private static File withBytes(File file, Fingerprint bytes) {
         return new File(file.tree(), file.problems(), file.lines(), bytes);
     }
 
     private static File refused(String name, String what, String expected) {
         return new File(Optional.empty(), List.of(new Problem(new Where(name, 0, 0), 0, "", what, expected,
-                Optional.empty(), "")), List.of(), "");
-    }
-
-    /** SHA-256, hexadecimal. */
-    static String sha256(byte[] bytes) {
-        try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(bytes);
-            StringBuilder hex = new StringBuilder(64);
-            for (byte b : hash) {
-                hex.append(Character.forDigit(b >> 4 & 15, 16)).append(Character.forDigit(b & 15, 16));
-            }
-            return hex.toString();
-        } catch (NoSuchAlgorithmException never) {
-            throw new IllegalStateException("every Java has SHA-256", never);
-        }
+                Optional.empty(), "")), List.of(), Fingerprint.NONE);
     }
 
     private static Problem notYaml(String name, String text, JsonProcessingException broken) {
@@ -208,7 +192,7 @@ public final class Yaml {
             problem(here, 0, "A second document begins here.", "A record is one document; take out the line `---`.",
                     "What stands before it was read.");
         }
-        return new File(Optional.of(tree), List.copyOf(problems), List.of(lines), "");
+        return new File(Optional.of(tree), List.copyOf(problems), List.of(lines), Fingerprint.NONE);
     }
 
     private Node node(JsonToken token, int depth) throws IOException {

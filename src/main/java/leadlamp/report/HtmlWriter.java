@@ -409,6 +409,6 @@ public final class HtmlWriter {
         for (String limit : model.limits()) {
             page.element("<li>", limit, "</li>");
         }
-        page.raw("</ul>\n</section>\n").end(model.heading().file(), model.heading().bytes());
+        page.raw("</ul>\n</section>\n").end(model.heading().file(), model.heading().bytes().hex());
     }
 }

@@ -138,7 +138,7 @@ public final class JsonWriter {
         json.writeObjectFieldStart("record");
         json.writeStringField("name", heading.name());
         json.writeStringField("file", heading.file());
-        json.writeStringField("sha256", heading.bytes());
+        json.writeStringField("sha256", heading.bytes().hex());
         json.writeStringField("engine", heading.sheet());
         json.writeStringField("sheet", heading.sheetFile());
         strings("stage", heading.stage());

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import leadlamp.rank.RiskLevel;
+import leadlamp.record.Fingerprint;
 import leadlamp.record.Where;
 import leadlamp.report.draw.Picture;
 
@@ -66,7 +67,7 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
      * @param stage     the furthest steps done
      * @param next      the step that comes next, or the steps that may
      */
-    public record Heading(String name, String file, String bytes, String sheet, String sheetFile, String sheetFrom,
+    public record Heading(String name, String file, Fingerprint bytes, String sheet, String sheetFile, String sheetFrom,
             List<String> stage, List<String> next) {
     }
 

@@ -37,7 +37,7 @@ public final class StoryJson {
         json.writeObjectFieldStart("record");
         json.writeStringField("name", build.name());
         json.writeStringField("file", build.file());
-        json.writeStringField("sha256", build.bytes());
+        json.writeStringField("sha256", build.bytes().hex());
         json.writeStringField("engine", build.sheet().name());
         json.writeEndObject();
         json.writeStringField("summary", StoryWords.summary(story));

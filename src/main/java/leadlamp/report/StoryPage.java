@@ -59,7 +59,7 @@ public final class StoryPage {
             page.element("<li>", step.rule() + StoryWords.at(List.of(step.at())) + " (" + words.numbers(step.places()) + ")", "</li>");
         }
         page.raw("</ol></div></details>\n");
-        return page.end(build.file(), build.bytes()).toString();
+        return page.end(build.file(), build.bytes().hex()).toString();
     }
 
     private void chapter(Story.Chapter chapter) {

@@ -18,6 +18,7 @@ import leadlamp.audit.Expected;
 import leadlamp.audit.Overlay;
 import leadlamp.record.Build;
 import leadlamp.record.EngineSheet;
+import leadlamp.record.Fingerprint;
 import leadlamp.record.Node;
 import leadlamp.record.RecordReader;
 import leadlamp.record.Statement;
@@ -99,7 +100,7 @@ public final class Examples {
         String path = tree.get("engine").map(n -> ((Node.Scalar) n).text()).orElse("");
         Yaml.File sheetFile = Yaml.text(file(path), path);
         EngineSheet sheet = reader.sheet(sheetFile.tree().orElseThrow(), path, sheetFile.lines());
-        Build build = reader.build(tree, name, record.lines(), List.of(), sheet, "");
+        Build build = reader.build(tree, name, record.lines(), List.of(), sheet, Fingerprint.NONE);
         return new Overlay.Base(tree, record.lines(), sheetFile.lines(), build);
     }
 

@@ -24,6 +24,7 @@ import leadlamp.audit.Expected;
 import leadlamp.audit.Overlay;
 import leadlamp.facts.Ask;
 import leadlamp.record.Build;
+import leadlamp.record.Fingerprint;
 import leadlamp.record.Node;
 import leadlamp.record.Place;
 import leadlamp.record.Yaml;
@@ -244,7 +245,7 @@ public final class Exercises {
     private Build read(String text, Overlay.Base base) {
         Yaml.File file = Yaml.text(text, Exercise.RECORD);
         Node.Fields tree = file.tree().orElseThrow();
-        return examples.reader().build(tree, Exercise.RECORD, file.lines(), file.problems(), base.build().sheet(), "");
+        return examples.reader().build(tree, Exercise.RECORD, file.lines(), file.problems(), base.build().sheet(), Fingerprint.NONE);
     }
 
     /** As a case names it. */

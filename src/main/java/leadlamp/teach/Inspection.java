@@ -149,7 +149,7 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
             return new Inspection(build.name().isEmpty() ? build.sheet().name() : build.name(), build.sheet().name(),
                     !build.statements().isEmpty(), List.copyOf(entries), Cylinders.of(audit), reckon,
                     List.copyOf(outside), List.copyOf(signs), past(), next(entries), unknown(),
-                    build.file(), build.bytes());
+                    build.file(), build.bytes().hex());
         }
 
         /** What was seen or read at a look and is not as it should be. */

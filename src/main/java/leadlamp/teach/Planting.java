@@ -14,6 +14,7 @@ import leadlamp.audit.Case;
 import leadlamp.audit.Overlay;
 import leadlamp.record.Build;
 import leadlamp.record.EngineSheet;
+import leadlamp.record.Fingerprint;
 import leadlamp.record.Node;
 import leadlamp.record.Place;
 import leadlamp.record.RecordReader;
@@ -45,7 +46,7 @@ final class Planting {
         Yaml.File file = Yaml.text(text, name);
         this.lines = new ArrayList<>(file.lines());
         this.tree = file.tree().orElseThrow(() -> new IllegalStateException(name));
-        this.build = reader.build(tree, name, file.lines(), List.of(), sheet, "");
+        this.build = reader.build(tree, name, file.lines(), List.of(), sheet, Fingerprint.NONE);
     }
 
     /** The text of a record without its remarks. */
@@ -120,7 +121,7 @@ final class Planting {
         List<Node.Field> fields = new ArrayList<>();
         tree.fields().stream().filter(f -> f.key().equals("gauges")).forEach(fields::add);
         fields.add(new Node.Field(section, entry.where(), new Node.Items(List.of(entry), entry.where())));
-        Build read = reader.build(new Node.Fields(fields, entry.where()), name, List.of(), List.of(), sheet, "");
+        Build read = reader.build(new Node.Fields(fields, entry.where()), name, List.of(), List.of(), sheet, Fingerprint.NONE);
         return read.statements().stream().filter(s -> !s.of().equals("gauge")).toList();
     }
 

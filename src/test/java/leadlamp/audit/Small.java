@@ -31,7 +31,7 @@ final class Small {
     static Build build(EngineSheet sheet, String... record) {
         Yaml.File file = Yaml.text(String.join("\n", record), "small.yaml");
         return RULES.records().build(file.tree().orElseThrow(() -> new IllegalArgumentException(file.problems().toString())),
-                "small.yaml", file.lines(), List.of(), sheet, "");
+                "small.yaml", file.lines(), List.of(), sheet, leadlamp.record.Fingerprint.NONE);
     }
 
     /** A sheet of these lines. */

@@ -105,7 +105,7 @@ final class Trade {
         EngineSheet sheet = new EngineSheet(s.file(), s.name(), s.from(), List.of(), limits, s.layout(),
                 new leadlamp.record.Node.Fields(List.of(), SHEET), List.of());
         return new Build(build.file(), build.name(), sheet, List.of(), List.of(), Map.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), "");
+                List.of(), List.of(), leadlamp.record.Fingerprint.NONE);
     }
 
     static TradeLimits limits(RulesFolder folder) {

@@ -21,7 +21,7 @@ class NothingIsLostTest {
     private final EngineSheet sheet = Bench.READER.sheet(Path.of("sample-builds/engines/tarn-12.yaml"));
 
     private Build build(Node.Fields tree) {
-        return Bench.READER.build(tree, "build.yaml", file.lines(), List.of(), sheet, "");
+        return Bench.READER.build(tree, "build.yaml", file.lines(), List.of(), sheet, Fingerprint.NONE);
     }
 
     @Test
@@ -80,7 +80,7 @@ class NothingIsLostTest {
             Yaml.File read = Yaml.text(garbled, "garbled.yaml");
             assertThat(read.tree().isPresent() || !read.problems().isEmpty()).isTrue();
             if (read.tree().isPresent()) {
-                Build build = Bench.READER.build(read.tree().get(), "garbled.yaml", read.lines(), read.problems(), sheet, "");
+                Build build = Bench.READER.build(read.tree().get(), "garbled.yaml", read.lines(), read.problems(), sheet, Fingerprint.NONE);
                 for (Problem problem : build.problems()) {
                     assertThat(problem.what()).isNotBlank().doesNotContain("Exception", "null");
                 }

@@ -26,6 +26,7 @@ import static leadlamp.rank.Handmade.untold;
 import static leadlamp.rank.Handmade.way;
 import static leadlamp.rank.Handmade.within;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,7 @@ import leadlamp.rank.Chance;
 import leadlamp.rank.Course;
 import leadlamp.rank.Ranking;
 import leadlamp.record.Build;
+import leadlamp.record.Fingerprint;
 import leadlamp.record.Problem;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
@@ -166,7 +168,7 @@ final class Example {
                 line(40, "- oil pump to block: 23 N·m"), line(44, "- { trigger disc: play, amount: 0.8 mm }"),
                 line(45, "- { fuel hose: cracked, told by: owner, note: \"" + NASTY + "\" }"));
         return new Build(file, name, sheet(), statements, List.of(), Map.of(), List.of("head torqued"), List.of(),
-                List.of(), problems, List.of(), "0123456789abcdef");
+                List.of(), problems, List.of(), Fingerprint.of("example".getBytes(StandardCharsets.UTF_8)));
     }
 
     private static Statement line(int number, String text) {

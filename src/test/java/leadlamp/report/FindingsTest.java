@@ -25,6 +25,7 @@ import leadlamp.rank.Course;
 import leadlamp.rank.Handmade;
 import leadlamp.rank.Ranking;
 import leadlamp.record.Build;
+import leadlamp.record.Fingerprint;
 import leadlamp.report.ReportModel.Finding;
 import org.junit.jupiter.api.Test;
 
@@ -86,7 +87,7 @@ class FindingsTest {
         Ranking ranking = Ranking.of(new ArrayList<>(List.of(answers)), Set.of(), sheet(), accepted, "", chances(Map.of()),
                 WORDS);
         Build build = new Build(Handmade.RECORD, "Three", sheet(), List.of(), List.of(), Map.of(), List.of(), accepted,
-                List.of(), List.of(), List.of(), "");
+                List.of(), List.of(), List.of(), Fingerprint.NONE);
         return Report.of(build, ranking, List.of(), List.of(), List.of(), new Course(List.of(), List.of()), WORDS);
     }
 }
