@@ -2,7 +2,14 @@ package leadlamp.report.draw;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import org.jgrapht.alg.drawing.BarycenterGreedyTwoLayeredBipartiteLayout2D;
+import org.jgrapht.alg.drawing.model.Box2D;
+import org.jgrapht.alg.drawing.model.MapLayoutModel2D;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.SimpleGraph;
 
 /**
  * Signs, events and what follows, in three columns. The events keep their order; signs and damage stand as near to the
@@ -127,10 +134,37 @@ public record Graph(String title, String text, List<String> left, List<String> m
         return tall;
     }
 
+    /**
+     * The order in which boxes stand beside their events so that few lines cross: by the mean of those events, by the layout of two
+     * layers of which one keeps its order.
+     */
+    private static List<Integer> order(int boxes, List<Edge> edges, int events) {
+        SimpleGraph<Integer, DefaultEdge> graph = new SimpleGraph<>(DefaultEdge.class);
+        Set<Integer> fixed = new LinkedHashSet<>();
+        for (int event = 0; event < events; event++) {
+            graph.addVertex(boxes + event);
+            fixed.add(boxes + event);
+        }
+        List<Integer> order = new ArrayList<>();
+        for (int box = 0; box < boxes; box++) {
+            graph.addVertex(box);
+            order.add(box);
+        }
+        for (Edge edge : edges) {
+            graph.addEdge(edge.from, boxes + edge.to);
+        }
+        if (events > 0 && boxes > 0) {
+            MapLayoutModel2D<Integer> layout = new MapLayoutModel2D<>(new Box2D(1, 1));
+            new BarycenterGreedyTwoLayeredBipartiteLayout2D<Integer, DefaultEdge>(fixed, Comparator.naturalOrder(), true)
+                    .layout(graph, layout);
+            order.sort(Comparator.comparingDouble((Integer box) -> layout.get(box).getY()).thenComparing(box -> box));
+        }
+        return order;
+    }
+
     /** Stands the boxes beside the mean of the events that they belong to, none over another; gives the lowest end. */
     private static double beside(List<Box> boxes, List<Edge> edges, List<Box> events) {
         double[] wanted = new double[boxes.size()];
-        List<Integer> order = new ArrayList<>();
         double all = 0;
         for (int i = 0; i < boxes.size(); i++) {
             double sum = 0;
@@ -142,10 +176,9 @@ public record Graph(String title, String text, List<String> left, List<String> m
                 }
             }
             wanted[i] = count == 0 ? 0 : sum / count;
-            order.add(i);
             all += boxes.get(i).height + GAP;
         }
-        order.sort(Comparator.comparingDouble(i -> wanted[i]));
+        List<Integer> order = order(boxes.size(), edges, events.size());
         double bottom = 2;
         for (int i : order) {
             Box box = boxes.get(i);
