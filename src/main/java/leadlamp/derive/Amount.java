@@ -7,24 +7,54 @@ import leadlamp.quantity.Units;
 import leadlamp.quantity.Written;
 
 /**
- * A doubt as the vocabulary or a builder writes it: {@code 0.006 mm}, {@code 4 %} (of the reading), {@code 3 points} (of per
- * cent), {@code half of the last figure}, {@code as written}.
+ * A doubt as the vocabulary or a builder writes it: {@code 0.006 mm}, {@code 4 %} (of the reading), {@code 6 % up to 10 N·m, 4 %
+ * above}, {@code 3 points} (of per cent), {@code half of the last figure}, {@code as written}.
  *
  * @param form      how it is meant
  * @param amount    SI, or a share of the reading
  * @param dimension what an absolute one is of; a plain number serves any
+ * @param small     the amount of a small reading, one of no more than {@code upTo}
+ * @param upTo      SI; below nought where all readings have the one amount
  */
-record Amount(Form form, double amount, Dimension dimension) {
+record Amount(Form form, double amount, Dimension dimension, double small, double upTo) {
     enum Form {
         ABSOLUTE, OF_READING, HALF_LAST_FIGURE, AS_WRITTEN
     }
 
+    private static final String UP_TO = " up to ";
+    private static final String ABOVE = " above";
     private static final Amount HALF_LAST = new Amount(Form.HALF_LAST_FIGURE, 0, Dimension.NUMBER);
     private static final Amount WRITTEN = new Amount(Form.AS_WRITTEN, 0, Dimension.NUMBER);
+
+    Amount(Form form, double amount, Dimension dimension) {
+        this(form, amount, dimension, amount, -1);
+    }
 
     /** Reads the text for a reading of this dimension; empty where it cannot be a doubt of that. */
     static Optional<Amount> read(String text, Dimension of) {
         String words = text.strip();
+        int upTo = words.indexOf(UP_TO);
+        return upTo < 0 ? one(words, of) : two(words.substring(0, upTo), words.substring(upTo + UP_TO.length()), of);
+    }
+
+    /** {@code 6 % up to 10 N·m, 4 % above}: one amount for small readings and another for the rest. */
+    private static Optional<Amount> two(String small, String rest, Dimension of) {
+        int comma = rest.indexOf(", ");
+        if (comma < 0 || !rest.endsWith(ABOVE)) {
+            return Optional.empty();
+        }
+        Optional<Amount> below = one(small, of);
+        Optional<Amount> edge = one(rest.substring(0, comma), of);
+        Optional<Amount> above = one(rest.substring(comma + 2, rest.length() - ABOVE.length()), of);
+        if (below.isEmpty() || edge.isEmpty() || above.isEmpty() || below.get().form() != above.get().form()
+                || edge.get().form() != Form.ABSOLUTE || edge.get().dimension() != of) {
+            return Optional.empty();
+        }
+        return Optional.of(new Amount(above.get().form(), above.get().amount(), above.get().dimension(), below.get().amount(),
+                edge.get().amount()));
+    }
+
+    private static Optional<Amount> one(String words, Dimension of) {
         if (words.equals("half of the last figure")) {
             return Optional.of(HALF_LAST);
         }
@@ -93,6 +123,7 @@ record Amount(Form form, double amount, Dimension dimension) {
 
     /** Expanded doubt of a reading, SI; what rests on the last figure alone is worked out by the caller. */
     double expanded(double reading) {
-        return form == Form.OF_READING ? Math.abs(reading) * amount : amount;
+        double share = Math.abs(reading) <= upTo ? small : amount;
+        return form == Form.OF_READING ? Math.abs(reading) * share : share;
     }
 }

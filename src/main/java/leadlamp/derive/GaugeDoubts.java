@@ -39,6 +39,7 @@ import leadlamp.words.Vocabulary;
 final class GaugeDoubts {
     /** How the name of a reading's own part begins. */
     static final String READING = "reading of ";
+    static final String MULTIPLIER = "torque multiplier";
     private static final double ROOT_2 = Math.sqrt(2);
     private static final double ROOT_3 = Math.sqrt(3);
     private static final int LONGEST_CHAIN = 4;
@@ -64,6 +65,11 @@ final class GaugeDoubts {
 
     /** The doubt of a reading that has this size. */
     Doubt of(Quantity quantity, Statement read, double si) {
+        return of(quantity, read, si, 1);
+    }
+
+    /** The doubt of a reading that a multiplier made so many times what its wrench was set to. */
+    Doubt of(Quantity quantity, Statement read, double si, double times) {
         String name = read.what().isEmpty() ? quantity.name() : quantity.name() + " " + read.what();
         String reading = READING + name + (read.at().equals("engine") ? "" : " at " + read.at());
         String named = String.join(" and ", read.gauges());
@@ -80,7 +86,7 @@ final class GaugeDoubts {
         }
         boolean usualTaken = false;
         for (String gauge : gauges) {
-            usualTaken |= take(gauge, quantity, read, si, reading, parts);
+            usualTaken |= take(gauge, quantity, read, si, times, reading, parts);
         }
         return new Doubt(parts, usualTaken, named);
     }
@@ -151,8 +157,8 @@ final class GaugeDoubts {
     }
 
     private static Amount together(Amount one, Amount other) {
-        return one.form() == other.form()
-                ? new Amount(one.form(), Math.hypot(one.amount(), other.amount()), one.dimension()) : one;
+        return one.form() == other.form() ? new Amount(one.form(), Math.hypot(one.amount(), other.amount()), one.dimension(),
+                Math.hypot(one.small(), other.small()), Math.max(one.upTo(), other.upTo())) : one;
     }
 
     private Optional<Amount> usualOf(String kind, Dimension dimension) {
@@ -161,10 +167,11 @@ final class GaugeDoubts {
     }
 
     /** Adds the parts of one gauge; whether the usual doubt of its kind was taken. */
-    private boolean take(String name, Quantity quantity, Statement read, double si, String reading,
+    private boolean take(String name, Quantity quantity, Statement read, double si, double multiplied, String reading,
             SortedMap<String, Double> parts) {
         Gauge gauge = build.gauges().get(name);
         Amount amount = amountOf(name, quantity.dimension()).orElseThrow();
+        double times = gauge != null && gauge.kinds().contains(MULTIPLIER) ? 1 : multiplied;
         if (gauge == null) {
             unnamed(name, amount, quantity, read, si, reading, parts);
             return amount.form() == Amount.Form.ABSOLUTE || amount.form() == Amount.Form.OF_READING;
@@ -172,7 +179,7 @@ final class GaugeDoubts {
         if (rounded(amount, quantity, read, reading, parts)) {
             return false;
         }
-        double all = amount.expanded(si) / 2;
+        double all = amount.expanded(si / times) * times / 2;
         double step = gauge.resolution().filter(r -> r.unit().dimension() == quantity.dimension())
                 .map(r -> Math.abs(r.high() - r.unit().offset())).orElse(0.0);
         double hand = gauge.repeats().filter(r -> r.unit().dimension() == quantity.dimension())

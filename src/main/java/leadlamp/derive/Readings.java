@@ -212,12 +212,14 @@ public final class Readings {
     private void add(Quantity quantity, Statement s, String at, double low, double high, String said) {
         Written w = s.value().get();
         Optional<Multiplied> multiplied = multiplied(s);
+        double times = 1;
         if (multiplied.isPresent()) {
-            low = multiplied.get().torque();
+            low = multiplied.get().setting() * multiplied.get().ratio();
             high = low;
+            times = multiplied.get().ratio();
         }
-        GaugeDoubts.Doubt lowDoubt = doubts.of(quantity, s, Double.isInfinite(low) ? high : low);
-        GaugeDoubts.Doubt highDoubt = low == high ? lowDoubt : doubts.of(quantity, s, Double.isInfinite(high) ? low : high);
+        GaugeDoubts.Doubt lowDoubt = doubts.of(quantity, s, Double.isInfinite(low) ? high : low, times);
+        GaugeDoubts.Doubt highDoubt = low == high ? lowDoubt : doubts.of(quantity, s, Double.isInfinite(high) ? low : high, times);
         Dimension dimension = w.unit().dimension();
         Optional<Estimate> from = Double.isInfinite(low) ? Optional.empty()
                 : Optional.of(new Estimate(low, dimension, lowDoubt.parts()));
@@ -235,7 +237,7 @@ public final class Readings {
                 s.told().orElse(""), asides, List.of(s.where())));
     }
 
-    private record Multiplied(double torque) {
+    private record Multiplied(double setting, double ratio) {
     }
 
     /** A torque through a multiplier: what the wrench was set to, times the ratio on the multiplier's line. */
@@ -245,12 +247,14 @@ public final class Readings {
         }
         for (String name : s.gauges()) {
             Gauge gauge = build.gauges().get(name);
-            if (gauge != null && gauge.kinds().contains("torque multiplier")) {
+            if (gauge != null && gauge.kinds().contains(GaugeDoubts.MULTIPLIER)) {
                 String ratio = gauge.asides().get("ratio");
                 Optional<Written> setting = setting(s.at());
                 if (ratio != null && setting.isPresent()) {
                     try {
-                        return Optional.of(new Multiplied(setting.get().low() * Double.parseDouble(ratio)));
+                        double times = Double.parseDouble(ratio);
+                        return times > 0 && times < Double.POSITIVE_INFINITY ? Optional.of(new Multiplied(setting.get().low(), times))
+                                : Optional.empty();
                     } catch (NumberFormatException none) {
                         return Optional.empty();
                     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import leadlamp.derive.TorqueToolsInPrintTest;
 import leadlamp.quantity.Print;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,8 +25,8 @@ class FastenersInPrintTest {
                     -e.in("attachment length A")))
             .one("adapter-right-angle", e -> Wrenches.settingFor(e.in("wanted torque"), e.in("lever length"),
                     Wrenches.alongWrench(e.in("extension"), e.in("angle"))))
-            .leave("iso6789-above-10", "a figure of the vocabulary's gauges")
-            .leave("iso6789-up-to-10", "a figure of the vocabulary's gauges")
+            .heldBy("iso6789-above-10", TorqueToolsInPrintTest.class)
+            .heldBy("iso6789-up-to-10", TorqueToolsInPrintTest.class)
             .sum("thread-geometry", e -> {
                 ScrewThread thread = new ScrewThread("", ScrewThread.Family.METRIC, e.in("diameter"), e.in("pitch"));
                 return Map.of("pitch diameter d2", thread.pitchDiameter(), "minor diameter D1", thread.minorDiameter(),
@@ -58,9 +59,10 @@ class FastenersInPrintTest {
             })
             .one("joint-example-8-3-stiffness", e -> Preload.boltShare(e.in("bolt stiffness"), e.in("members")))
             .leave("torque-factor-black", "a plated finish of another table; factors go by the lubricant here")
-            .leave("torque-factor-zinc", "a plated finish of another table; factors go by the lubricant here")
-            .leave("torque-factor-lubricated", "a plated finish of another table; factors go by the lubricant here")
-            .leave("torque-factor-cadmium", "a plated finish of another table; factors go by the lubricant here")
+            // A record names no plating: plated bolts are the low side of dry ones and oiled bolts of the table the high side of ours.
+            .one("torque-factor-zinc", e -> TorqueFactor.ofLubricant("dry").orElseThrow().usual())
+            .one("torque-factor-lubricated", e -> TorqueFactor.ofLubricant("light oil").orElseThrow().high())
+            .one("torque-factor-cadmium", e -> TorqueFactor.ofLubricant("dry").orElseThrow().low())
             .one("torque-angle", e -> Preload.travelOfAngle(e.in("pitch"), e.in("angle")))
             .one("preload-scatter-unlubricated", e -> ClampScatter.TORQUE_DRY.share())
             .one("preload-scatter-cadmium-plated", e -> ClampScatter.TORQUE_PLATED.share())

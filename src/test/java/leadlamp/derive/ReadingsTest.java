@@ -13,6 +13,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import leadlamp.facts.Value;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a line of the record reads, and the doubt that it brings. */
 class ReadingsTest {
@@ -128,6 +130,62 @@ class ReadingsTest {
                 """), "joint torque");
         assertThat(in(torque)).isCloseTo(55, within(1e-9));
         assertThat(doubt(torque)).as("4 % of the wrench and 5 % of the multiplier").isCloseTo(55 * Math.hypot(0.04, 0.05), within(1e-6));
+    }
+
+    /** From memory: ISO 6789-1:2017. The edge itself is a small torque. */
+    @ParameterizedTest(name = "{0} at {1} N·m has {2} %")
+    @CsvSource({ "click wrench, 2, 6", "click wrench, 8, 6", "click wrench, 9.999, 6", "click wrench, 10, 6", "click wrench, 10.001, 4",
+            "click wrench, 27, 4", "dial wrench, 10, 6", "dial wrench, 10.1, 4", "beam wrench, 9, 6", "beam wrench, 90, 6",
+            "torque driver, 3, 6", "torque driver, 12, 6" })
+    void a_torque_tool_has_the_deviation_that_its_class_permits(String tool, double torque, double share) {
+        String line = "{ sump to block: " + torque + " N·m, with: %s }";
+        Value named = reading(worked("fasteners: [" + line.formatted(tool) + "]"), "joint torque");
+        assertThat(doubt(named)).as("by its kind alone").isCloseTo(torque * share / 100, within(1e-9));
+        Value own = reading(worked("gauges: { wrench A: { kind: " + tool + " } }\nfasteners: [" + line.formatted("wrench A") + "]"),
+                "joint torque");
+        assertThat(own.usual()).isTrue();
+        assertThat(doubt(own)).as("of a wrench of the record").isCloseTo(torque * share / 100, within(1e-9));
+    }
+
+    @Test
+    void ten_newton_metres_are_ten_in_whatever_unit_they_are_written() {
+        assertThat(doubt(reading(worked("fasteners: [{ sump to block: 88.5 lbf.in, with: click wrench }]"), "joint torque")))
+                .as("9.9992 N·m").isCloseTo(88.5 * 0.06, within(1e-9));
+        assertThat(doubt(reading(worked("fasteners: [{ sump to block: 88.6 lbf.in, with: click wrench }]"), "joint torque")))
+                .as("10.0105 N·m").isCloseTo(88.6 * 0.04, within(1e-9));
+    }
+
+    @Test
+    void a_wrench_that_has_a_doubt_of_its_own_keeps_it_at_every_torque() {
+        Value small = reading(worked("gauges: { wrench A: { kind: click wrench, doubt: 3 % } }\n"
+                + "fasteners: [{ sump to block: 8 N·m, with: wrench A }]"), "joint torque");
+        assertThat(small.usual()).isFalse();
+        assertThat(doubt(small)).isCloseTo(8 * 0.03, within(1e-9));
+    }
+
+    @Test
+    void a_wrench_before_a_multiplier_has_the_doubt_of_what_it_was_set_to() {
+        Value torque = reading(worked("""
+                gauges:
+                  wrench A: { kind: click wrench, range: from 5 to 25 N·m }
+                  multiplier: { kind: torque multiplier, ratio: 6, doubt: 5 % }
+                fasteners: [{ main cap to block: 54 N·m, with: [wrench A, multiplier], setting: 9 N·m }]
+                """), "joint torque");
+        assertThat(in(torque)).isCloseTo(54, within(1e-9));
+        assertThat(doubt(torque)).as("6 % of the wrench at 9 N·m and 5 % of the multiplier").isCloseTo(54 * Math.hypot(0.06, 0.05), within(1e-6));
+    }
+
+    @Test
+    void a_multiplier_without_a_sound_ratio_multiplies_nothing() {
+        for (String ratio : List.of("0", "-4")) {
+            Value torque = reading(worked("""
+                    gauges:
+                      wrench A: { kind: click wrench }
+                      multiplier: { kind: torque multiplier, ratio: %s, doubt: 5 %% }
+                    fasteners: [{ main cap to block: 54 N·m, with: [wrench A, multiplier], setting: 9 N·m }]
+                    """.formatted(ratio)), "joint torque");
+            assertThat(in(torque)).as("ratio " + ratio).isCloseTo(54, within(1e-9));
+        }
     }
 
     @Test
