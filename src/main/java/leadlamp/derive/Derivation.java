@@ -33,6 +33,8 @@ public final class Derivation {
     private static final double TWICE = 2;
 
     private final Site site;
+    private static final String FROM_SIZES = " from sizes";
+
     private final Predicate<String> wanted;
     private final Map<String, State> states = new HashMap<>();
     private final Deque<String> chain = new ArrayDeque<>();
@@ -314,6 +316,7 @@ public final class Derivation {
         if (Warmth.fit(quantity) && !Store.untold(place)) {
             fit(quantity, place, slots, value);
         }
+        readTwin(quantity, place, value);
         if (read.isPresent()) {
             compare(quantity, read.get(), value);
             if (read.get().told().isEmpty()) {
@@ -383,6 +386,21 @@ public final class Derivation {
         return site.store.at(quantity.name(), place).filter(v -> !v.derived());
     }
 
+    /** What is foretold under a name of its own (`crankshaft end float from sizes`) is held against the reading of that thing. */
+    private void readTwin(Quantity quantity, String place, Value worked) {
+        String name = quantity.name();
+        String twin = name.endsWith(FROM_SIZES) ? name.substring(0, name.length() - FROM_SIZES.length()) : name.equals("valve lift expected")
+                ? "valve lift" : "";
+        // What is foretold of a reading that is itself changed by the work is no second way to it.
+        if (twin.isEmpty() || quantity.from().contains(twin)) {
+            return;
+        }
+        Optional<Quantity> read = site.words.quantity(twin);
+        if (read.isPresent()) {
+            readAt(read.get(), place).ifPresent(value -> compare(read.get(), value, worked));
+        }
+    }
+
     /** A value that was read and is worked out too: the reading stands, and what differs beyond both doubts is said. */
     private void compare(Quantity quantity, Value read, Value worked) {
         if (read.low().isEmpty() || read.high().isEmpty() || worked.low().isEmpty() || worked.high().isEmpty()
@@ -432,18 +450,20 @@ public final class Derivation {
     }
 
     private void refuse(Quantity quantity, String place, Working working, IllegalArgumentException refused) {
-        Optional<Value> first = working.first();
+        String why = refused.getMessage();
+        Optional<Value> first = working.suspect(why);
         Where where = first.map(v -> v.places().get(0)).orElse(new Where(site.build.file(), 0, 0));
         String line = "";
-        for (Statement s : site.build.statements()) {
-            if (s.where().equals(where)) {
-                line = s.text();
-                break;
+        for (List<Statement> all : List.of(site.build.statements(), site.build.sheet().statements())) {
+            for (Statement s : all) {
+                if (line.isEmpty() && s.where().equals(where)) {
+                    line = s.text();
+                }
             }
         }
         String at = place.equals("engine") ? "" : " at " + place;
-        problems.add(new Problem(where, 0, line, "The " + quantity.name() + at + " cannot be worked out from " + working.inWords()
-                + ": " + refused.getMessage() + ".", "Look at " + first.map(v -> "the " + v.of() + (v.at().equals("engine") ? ""
+        problems.add(new Problem(where, 0, line, "The " + quantity.name() + at + " cannot be worked out from " + working.inWords(first)
+                + ": " + why + (why.endsWith(".") ? "" : "."), "Look at " + first.map(v -> "the " + v.of() + (v.at().equals("engine") ? ""
                 : " at " + v.at())).orElse("these figures") + " again.", Optional.empty(),
                 "The readings were kept; checks that need the " + quantity.name() + " say \"cannot tell\"."));
         lacking(new Missing(quantity.name(), place, names(working.slots())));

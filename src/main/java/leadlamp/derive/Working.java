@@ -3,6 +3,7 @@ package leadlamp.derive;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -387,26 +388,44 @@ final class Working {
         return slots;
     }
 
-    /** The figures as they went in, for a message. */
-    String inWords() {
+    /** The figures as they went in, for a message; of many in one slot the one that it is about. */
+    String inWords(Optional<Value> suspect) {
         StringBuilder words = new StringBuilder();
         for (Slot slot : slots) {
-            Value first = slot.values().get(0);
+            Value shown = slot.values().get(0);
+            for (Value value : slot.values()) {
+                if (suspect.isPresent() && suspect.get() == value) {
+                    shown = value;
+                }
+            }
             words.append(words.length() == 0 ? "" : ", ").append(slot.name()).append(' ')
-                    .append(Figures.text(first.low().or(first::high).map(Estimate::value).orElse(0.0), first.unit(), first.figures()));
+                    .append(Figures.text(shown.low().or(shown::high).map(Estimate::value).orElse(0.0), shown.unit(), shown.figures()));
         }
         return words.toString();
     }
 
-    /** The reading that a message points to: the first that has a line. */
-    Optional<Value> first() {
+    /**
+     * The reading that a refusal points to: the one that the refusal names, or that is nothing or less where that may not be;
+     * else the first that has a line.
+     */
+    Optional<Value> suspect(String refusal) {
+        int must = refusal.indexOf(" must");
+        List<String> named = List.of((must < 0 ? "" : refusal.substring(0, must).toLowerCase(Locale.ROOT)).split(" "));
+        Value best = null;
+        int most = -1;
         for (Slot slot : slots) {
+            int alike = 0;
+            for (String word : slot.name().split(" ")) {
+                alike += named.contains(word) ? 2 : 0;
+            }
             for (Value value : slot.values()) {
-                if (!value.places().isEmpty()) {
-                    return Optional.of(value);
+                int weight = alike + (value.low().or(value::high).map(Estimate::value).orElse(1.0) <= 0 ? 3 : 0);
+                if (!value.places().isEmpty() && weight > most) {
+                    most = weight;
+                    best = value;
                 }
             }
         }
-        return Optional.empty();
+        return Optional.ofNullable(best);
     }
 }

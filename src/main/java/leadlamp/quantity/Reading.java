@@ -9,6 +9,8 @@ import leadlamp.quantity.Written.Form;
  * the figures, then the unit.
  */
 public final class Reading {
+    /** More than any figure of an engine has, in whatever unit. */
+    private static final double MOST = 1e12;
     private static final Phrase[] PREFIXES = {
         // The longer phrase before the shorter one that it begins with.
         new Phrase("alike within", Form.ALIKE_WITHIN),
@@ -301,6 +303,9 @@ public final class Reading {
             throw refuse(digits, text.length() - digits, "There are two points in one figure.", Optional.empty());
         }
         double plain = Double.parseDouble(text.substring(digits, end));
+        if (plain > MOST) {
+            throw refuse(digits, end - digits, "That figure is larger than anything at the bench.", Optional.empty());
+        }
         if (point < 0 && at < text.length()) {
             Figure fraction = fractionBehind(minus, plain, from);
             if (fraction != null) {
@@ -456,6 +461,10 @@ public final class Reading {
             return refuse(figure.from(), from + word.length() - figure.from(), "More than one figure stands here.",
                     Optional.empty());
         }
+        int power = powerOfTen(from);
+        if (power > from) {
+            return refuse(figure.from(), power - figure.from(), "A figure is written out, without a power of ten.", Optional.empty());
+        }
         if (dimension == Dimension.CRANK_ANGLE && Units.named(word, Dimension.ANGLE).isPresent()) {
             return refuse(from, word.length(), "\"" + word + "\" does not say of which shaft.",
                     "Write crank deg for degrees of the crankshaft, or cam deg for degrees of the camshaft.",
@@ -468,6 +477,22 @@ public final class Reading {
         }
         return refuse(from, word.length(), "\"" + word + "\" is not a unit of " + dimension.word() + ".",
                 Units.nearest(word, dimension));
+    }
+
+    /** Where a power of ten that begins here ends, as in 1.5e-3; here itself where there is none. */
+    private int powerOfTen(int from) {
+        int end = from + 1;
+        if (text.charAt(from) != 'e' && text.charAt(from) != 'E') {
+            return from;
+        }
+        if (end < text.length() && (text.charAt(end) == '-' || text.charAt(end) == '+')) {
+            end++;
+        }
+        int digits = end;
+        while (end < text.length() && digit(text.charAt(end))) {
+            end++;
+        }
+        return end > digits ? end : from;
     }
 
     private void fractionSuits(Figure figure, Unit unit) throws Refused {

@@ -130,18 +130,6 @@ public final class Units {
                 && (one.dimension() != Dimension.HARDNESS || one.word().equals(other.word()));
     }
 
-    /** All units of a spelling. */
-    static List<Unit> spelt(String word) {
-        List<Unit> units = new ArrayList<>(2);
-        for (Dimension dimension : USUAL_FIRST) {
-            Row row = spelt(word, dimension);
-            if (row != null) {
-                units.add(row.unit(dimension));
-            }
-        }
-        return units.isEmpty() ? likewise(word) : units;
-    }
-
     /** The row that has the word as it stands, or that has it once dots and dashes are left out of its spelling. */
     private static Row spelt(String word, Dimension dimension) {
         Row row = exact(word, dimension);

@@ -226,6 +226,9 @@ abstract class EntryReader {
                     "The rest of \"" + about + "\" was read.");
             return Optional.empty();
         }
+        if (property.name().equals("thread") && property.section().equals("fasteners")) {
+            SheetSizes.thread(item, complaints);
+        }
         return Optional.of(new Said(key, text, SheetReader.anyValue(text), Optional.empty(), item.where()));
     }
 

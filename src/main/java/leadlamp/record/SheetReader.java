@@ -236,10 +236,12 @@ public final class SheetReader {
                         "A joint has lines such as bolts, thread, torque.", Optional.empty(), "The joint was left out.");
                 return;
             }
+            boolean first = true;
             for (String place : jointPlaces(joint.key())) {
                 for (Node.Field line : fields.fields()) {
-                    jointLine(place, line);
+                    jointLine(place, line, first);
                 }
+                first = false;
             }
             for (Node.Field line : fields.fields()) {
                 if (!Set.of("threads", "gasket", "lengths", "positions", "rows", "stages", "torque", "stretch", "torque limits",
@@ -249,8 +251,14 @@ public final class SheetReader {
             }
         }
 
-        private void jointLine(String place, Node.Field line) {
+        private void jointLine(String place, Node.Field line, boolean first) {
             switch (line.key()) {
+                case "thread" -> {
+                    if (line.value() instanceof Node.Scalar said && first) {
+                        SheetSizes.thread(said, complaints);
+                    }
+                    lines("joint", place, "", line);
+                }
                 case "threads" -> fieldsOf(line).forEach(f -> lines("joint", place, "", f));
                 case "lengths" -> {
                     add("joint", place, "lengths", flat(line.value()), Optional.empty(), line.where());
@@ -292,7 +300,12 @@ public final class SheetReader {
 
         private void say(String of, String at, String what, Node value) {
             String text = flat(value);
-            add(of, at, what, text, value instanceof Node.Scalar ? anyValue(text) : Optional.empty(), value.where());
+            Optional<Written> size = Optional.empty();
+            if (value instanceof Node.Scalar scalar) {
+                Optional<Dimension> dimension = SheetSizes.of(of, what, words);
+                size = dimension.isPresent() ? SheetSizes.read(what, scalar, dimension.get(), complaints) : anyValue(text);
+            }
+            add(of, at, what, text, size, value.where());
         }
 
         private void add(String of, String at, String what, String says, Optional<Written> value, Where where) {

@@ -86,7 +86,7 @@ class ByHandTest {
         assertThat(worked.problems()).isEmpty();
     }
 
-    private static Derivation.Worked worked(Case one) {
+    static Derivation.Worked worked(Case one) {
         Map<String, String> sheet = new LinkedHashMap<>(SHEET);
         sheet.putAll(sections(one.sheet()));
         return Bench.worked(one.record(), String.join("", sheet.values()), one.quantity()::equals);

@@ -353,4 +353,62 @@ class ReadingTest {
         assertThat(read("0.2 -.3 mm", Dimension.LENGTH).high()).isEqualTo(0.3e-3);
         assertThat(refused("3 tomm", Dimension.LENGTH).what()).isEqualTo("\"tomm\" is not a unit of length.");
     }
+
+    @Test
+    void absolute_zero_itself_may_be_written_and_nothing_colder() {
+        assertThat(read("-273.15 °C", Dimension.TEMPERATURE).low()).isCloseTo(0, within(1e-9));
+        assertThat(read("0 K", Dimension.TEMPERATURE).low()).isZero();
+        assertThat(refused("-273.16 °C", Dimension.TEMPERATURE).what()).isEqualTo("That is colder than absolute zero.");
+        assertThat(refused("from -300 to 20 °C", Dimension.TEMPERATURE)).satisfies(cold -> {
+            assertThat(cold.what()).isEqualTo("That is colder than absolute zero.");
+            assertThat("from -300 to 20 °C".substring(cold.offset(), cold.offset() + cold.length())).isEqualTo("-300");
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "NaN mm", "nan mm", ".nan", "inf mm", ".inf", "-.inf", "Infinity mm", "∞ mm", ". mm", "- mm", "+ mm" })
+    void what_is_no_figure_is_refused_with_the_units_that_were_expected(String text) {
+        Reading.Unread refused = refused(text, Dimension.LENGTH);
+        assertThat(refused.expected()).startsWith("A length is written with its unit: mm");
+        assertThat(refused.what()).isNotEmpty();
+        assertThat(refused.offset() + refused.length()).isLessThanOrEqualTo(text.length());
+    }
+
+    @Test
+    void nothing_may_stand_behind_a_share_either_way_or_a_ratio() {
+        assertThat(read("0.025 mm ± 20 % ", Dimension.LENGTH).high()).isCloseTo(30e-6, within(1e-18));
+        assertThat(read("10.5 to 1 ", Dimension.NUMBER)).isEqualTo(new Written(Form.PLAIN, 10.5, 10.5, Units.usual(Dimension.NUMBER), 1, "10.5 to 1 "));
+    }
+
+    @Test
+    void a_dash_joins_two_figures_and_stands_before_one() {
+        assertThat(read("0.02 mm - 0.03 mm", Dimension.LENGTH).high()).isCloseTo(3e-5, within(1e-18));
+        assertThat(read("0.02 - .03 mm", Dimension.LENGTH).high()).isCloseTo(3e-5, within(1e-18));
+    }
+
+    @Test
+    void a_figure_beyond_all_engines_is_refused_and_the_largest_that_may_be_is_read() {
+        assertThat(read("1000000000000 Pa", Dimension.PRESSURE).low()).isEqualTo(1e12);
+        for (String text : new String[] { "1000000000001 Pa", "9".repeat(400) + " Pa", "from 1 to 9999999999999 Pa" }) {
+            Reading.Unread refused = refused(text, Dimension.PRESSURE);
+            assertThat(refused.what()).isEqualTo("That figure is larger than anything at the bench.");
+            assertThat(text.substring(refused.offset(), refused.offset() + refused.length())).matches("\\d+");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "1e3 mm", "1E3 mm", "1.5e-3 mm", "1.5 e+3 mm", "1e300" })
+    void a_power_of_ten_is_refused_as_such(String text) {
+        Reading.Unread refused = refused(text, Dimension.LENGTH);
+        assertThat(refused.what()).isEqualTo("A figure is written out, without a power of ten.");
+        assertThat(refused.offset()).isZero();
+        assertThat(text.substring(0, refused.length())).matches("[0-9.]+ ?[eE][-+]?[0-9]+");
+    }
+
+    @Test
+    void a_word_that_begins_with_an_e_is_no_power_of_ten() {
+        assertThat(refused("3 e mm", Dimension.LENGTH).what()).isEqualTo("\"e mm\" is not a unit of length.");
+        assertThat(refused("3 e", Dimension.LENGTH).what()).isEqualTo("\"e\" is not a unit of length.");
+        assertThat(refused("3 e-", Dimension.LENGTH).what()).contains("is not a unit of length");
+    }
 }

@@ -47,4 +47,20 @@ class SlipsTest {
         assertThat(Slips.figureMeant("12.345", 47.983, 0.005)).isEqualTo(Optional.empty());
         assertThat(Slips.figureMeant("-0.10", 0.10, 0.001)).contains("0.10");
     }
+
+    @Test
+    void a_value_as_far_from_its_sheet_as_may_be_is_left_alone_too() {
+        assertThat(Slips.unitMeant(1.5, unit("m"), 1.0, 0.5)).as("at the edge itself").isEmpty();
+        assertThat(Slips.unitMeant(1.51, unit("m"), 1.0, 0.5)).as("no unit brings it nearer").isEmpty();
+    }
+
+    @Test
+    void a_temperature_is_never_taken_for_another_unit() {
+        assertThat(Slips.unitMeant(90, unit("K"), 363.15, 0.5)).isEmpty();
+    }
+
+    @Test
+    void a_negative_value_is_held_against_a_negative_sheet() {
+        assertThat(Slips.unitMeant(-0.002, unit("mm"), -50e-6, 0.03)).map(Unit::word).contains("thou");
+    }
 }

@@ -124,4 +124,27 @@ class UnitsTest {
         assertThat(year).isEqualTo(365.25 * 86400);
         assertThat(Units.named("week").orElseThrow().toSi(1)).isEqualTo(7 * 86400.0);
     }
+
+    @Test
+    void the_nearest_unit_is_near_whatever_its_length_and_a_first_letter_weighs() {
+        assertThat(Units.nearest("mn", Dimension.LENGTH)).as("one letter of two, and the first is right").contains("m");
+        assertThat(Units.nearest("xq", Dimension.LENGTH)).as("both letters of two").isEmpty();
+        assertThat(Units.nearest("thuo", Dimension.LENGTH)).as("two letters swapped").contains("thou");
+        assertThat(Units.nearest("mlilimetre", Dimension.LENGTH)).as("swapped and in a long word").contains("mm");
+        assertThat(Units.nearest("xillxmetrx", Dimension.LENGTH)).as("three letters of ten").contains("mm");
+        assertThat(Units.nearest("xxllxmetrx", Dimension.LENGTH)).as("four letters of ten").isEmpty();
+    }
+
+    @Test
+    void a_degree_sign_alone_is_degrees_and_before_a_letter_it_may_be_left_out() {
+        assertThat(Units.named("°", Dimension.ANGLE)).map(Unit::word).contains("deg");
+        assertThat(Units.named("F", Dimension.TEMPERATURE)).map(Unit::word).contains("°F");
+    }
+
+    @Test
+    void a_word_that_is_asked_for_again_means_the_same() {
+        assertThat(Units.named("hogshead")).isEmpty();
+        assertThat(Units.named("hogshead")).isEmpty();
+        assertThat(Units.named("kgf/cm²")).isEqualTo(Units.named("kgf/cm²")).isPresent();
+    }
 }
