@@ -115,16 +115,22 @@ final class Browser implements AutoCloseable {
         return answer.get("result").path("value");
     }
 
-    /** Presses and lets go of a key, as `Tab`. */
-    void press(String key, int code, String text) throws IOException {
+    /** Presses and lets go of a key, as `Tab`, so many times, as fast as the page takes it. */
+    void press(String key, int code, String text, int times) throws IOException {
         ObjectNode down = JSON.createObjectNode().put("type", text.isEmpty() ? "rawKeyDown" : "keyDown").put("key", key).put("code", key)
                 .put("windowsVirtualKeyCode", code);
         if (!text.isEmpty()) {
             down.put("text", text);
         }
-        ask("Input.dispatchKeyEvent", down);
-        ask("Input.dispatchKeyEvent", JSON.createObjectNode().put("type", "keyUp").put("key", key).put("code", key)
-                .put("windowsVirtualKeyCode", code));
+        ObjectNode up = JSON.createObjectNode().put("type", "keyUp").put("key", key).put("code", key).put("windowsVirtualKeyCode", code);
+        List<CompletableFuture<JsonNode>> answers = new ArrayList<>();
+        for (int i = 0; i < times; i++) {
+            answers.add(say("Input.dispatchKeyEvent", down));
+            answers.add(say("Input.dispatchKeyEvent", up));
+        }
+        for (CompletableFuture<JsonNode> answer : answers) {
+            hear(answer, "a key");
+        }
     }
 
     /** The page as it is printed on A4. */
@@ -134,6 +140,10 @@ final class Browser implements AutoCloseable {
     }
 
     private JsonNode ask(String method, Object parameters) throws IOException {
+        return hear(say(method, parameters), method);
+    }
+
+    private CompletableFuture<JsonNode> say(String method, Object parameters) {
         int id = ++number;
         ObjectNode message = JSON.createObjectNode().put("id", id).put("method", method);
         message.set("params", JSON.valueToTree(parameters));
@@ -143,6 +153,10 @@ final class Browser implements AutoCloseable {
         CompletableFuture<JsonNode> answer = new CompletableFuture<>();
         asked.put(id, answer);
         socket.sendText(message.toString(), true).join();
+        return answer;
+    }
+
+    private static JsonNode hear(CompletableFuture<JsonNode> answer, String method) throws IOException {
         JsonNode got = wait(answer, method);
         if (got.has("error")) {
             throw new IOException(method + ": " + got.get("error"));

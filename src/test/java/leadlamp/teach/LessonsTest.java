@@ -3,7 +3,6 @@ package leadlamp.teach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 import leadlamp.audit.Auditor;
 import leadlamp.audit.Casebook;
 import leadlamp.audit.Check;
@@ -18,13 +17,6 @@ class LessonsTest {
     private static final Vocabulary WORDS = Words.compiled();
     private static final Auditor AUDITOR = Auditor.compiled();
     private static final Examples EXAMPLES = new Examples(WORDS, AUDITOR, Casebook.compiled());
-
-    /** The lessons of some topics, with every kind of lesson among them: all of them take a minute. */
-    private static final class Some {
-        private static final List<Lesson> LESSONS = AUDITOR.checks().stream().filter(c -> List.of("fasteners", "clutch", "record")
-                .contains(c.topic())).map(c -> Lesson.of(c, EXAMPLES)).toList();
-        private static final Map<String, String> PAGES = Handbook.pages(LESSONS, Looks.compiled(WORDS), WORDS);
-    }
 
     private static Lesson lesson(String check) {
         return Lesson.of(AUDITOR.check(check).orElseThrow(), EXAMPLES);
@@ -64,16 +56,16 @@ class LessonsTest {
 
     @Test
     void the_handbook_is_well_formed_its_links_arrive_and_it_needs_no_network() {
-        Markup.holds(Some.PAGES);
-        assertThat(Some.PAGES.get("index.html")).contains("script-src 'sha256-");
-        Some.LESSONS.forEach(lesson -> assertThat(Some.PAGES.get("index.html"))
+        Markup.holds(SomeLessons.PAGES);
+        assertThat(SomeLessons.PAGES.get("index.html")).contains("script-src 'sha256-");
+        SomeLessons.LESSONS.forEach(lesson -> assertThat(SomeLessons.PAGES.get("index.html"))
                 .contains("href=\"" + lesson.check().topic() + ".html#" + lesson.check().id() + "\""));
     }
 
     @Test
     void the_handbook_is_the_same_whoever_writes_it() {
-        assertThat(Handbook.pages(Some.LESSONS, Looks.compiled(WORDS), WORDS)).isEqualTo(Some.PAGES);
-        assertThat(Lesson.of(Some.LESSONS.get(0).check(), EXAMPLES)).isEqualTo(Some.LESSONS.get(0));
+        assertThat(Handbook.pages(SomeLessons.LESSONS, Looks.compiled(WORDS), WORDS)).isEqualTo(SomeLessons.PAGES);
+        assertThat(Lesson.of(SomeLessons.LESSONS.get(0).check(), EXAMPLES)).isEqualTo(SomeLessons.LESSONS.get(0));
     }
 
     @Test
