@@ -26,12 +26,17 @@ final class HandOver {
 
     void write(Page page) {
         page.raw("<h2>Found</h2>\n");
-        List<String> found = new ArrayList<>();
-        for (ReportModel.Finding finding : report.findings()) {
-            found.add(finding.lead().risk().map(RiskLevel::word).orElse("Not ranked") + ", " + finding.places() + ": "
-                    + String.join(" ", finding.texts()) + (finding.lead().person() ? " It can hurt somebody." : ""));
+        if (report.findings().isEmpty()) {
+            page.raw("<p>Nothing was found by these checks.</p>\n");
+        } else {
+            page.raw("<ol>\n");
+            for (ReportModel.Finding finding : report.findings()) {
+                page.raw("<li><strong>").text(finding.lead().risk().map(RiskLevel::word).orElse("Not ranked") + ", " + finding.places())
+                        .raw(finding.lead().person() ? ", can hurt somebody" : "").raw(":</strong> ")
+                        .text(String.join(" ", finding.texts())).raw("</li>\n");
+            }
+            page.raw("</ol>\n");
         }
-        plain(page, found, "Nothing was found by these checks.");
         page.raw("<h2>Accepted</h2>\n");
         List<String> accepted = new ArrayList<>();
         for (Build.Accepted entry : build.accepted()) {

@@ -46,11 +46,30 @@ public record Next(List<Ranked> putRight, List<Ranked> after, List<OpenGroup> se
             return count;
         }
 
-        /** Whether this is worth more: first by what it settles, worst harm first, then by what it helps. */
+        /**
+         * Whether this is worth more: first by what it settles, worst harm first, then by what it helps; in both what can
+         * still be got at comes before what is closed in.
+         */
         boolean worthMoreThan(Choice other) {
-            int bySettled = compare(settles, other.settles);
-            int worth = bySettled != 0 ? bySettled : compare(helps, other.helps);
-            return worth > 0;
+            int[] worth = { compare(open(settles), open(other.settles)), compare(settles, other.settles),
+                compare(open(helps), open(other.helps)), compare(helps, other.helps) };
+            for (int each : worth) {
+                if (each != 0) {
+                    return each > 0;
+                }
+            }
+            return false;
+        }
+
+        /** Those that no step has closed in yet: what is closed in already costs a strip-down. */
+        private static List<Ranked> open(List<Ranked> questions) {
+            List<Ranked> open = new ArrayList<>();
+            for (Ranked question : questions) {
+                if (question.chance().standing() != Chance.Standing.PASSED) {
+                    open.add(question);
+                }
+            }
+            return open;
         }
 
         private static int compare(List<Ranked> one, List<Ranked> other) {
@@ -64,17 +83,26 @@ public record Next(List<Ranked> putRight, List<Ranked> after, List<OpenGroup> se
         }
     }
 
-    /** What to settle next in this ranking. Where nothing is due, what is due later is weighed. */
+    /** What to settle next in this ranking. Where nothing is due, or nothing recorded yet, what is due later is weighed too. */
     public static Next of(Ranking ranking, Vocabulary words) {
         List<Ranked> putRight = new ArrayList<>();
         List<Ranked> after = new ArrayList<>();
         for (Ranked found : ranking.found()) {
             (found.chance().standing() == Chance.Standing.LATER ? after : putRight).add(found);
         }
-        List<Choice> choices = choices(ranking.open().isEmpty() ? ranking.later() : ranking.open(), new Wants(words));
+        List<Choice> choices = choices(weighed(ranking), new Wants(words));
         Optional<Choice> best = best(choices);
         best.ifPresent(choices::remove);
         return new Next(List.copyOf(putRight), List.copyOf(after), ranking.groups(), best, best(choices));
+    }
+
+    private static List<Ranked> weighed(Ranking ranking) {
+        if (!ranking.blank()) {
+            return ranking.open().isEmpty() ? ranking.later() : ranking.open();
+        }
+        List<Ranked> all = new ArrayList<>(ranking.open());
+        all.addAll(ranking.later());
+        return all;
     }
 
     private static List<Choice> choices(List<Ranked> open, Wants all) {

@@ -137,6 +137,11 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
                 List.copyOf(later), List.copyOf(clear), List.copyOf(unused), List.copyOf(ranOut));
     }
 
+    /** Whether the record says nothing yet that a check could go by: nothing was found, and nothing is clear. */
+    public boolean blank() {
+        return found.isEmpty() && accepted.isEmpty() && clear.isEmpty() && !(open.isEmpty() && later.isEmpty());
+    }
+
     /** All answers in ranked order: found, accepted, cannot tell, due later, clear. */
     public List<Ranked> all() {
         List<Ranked> all = new ArrayList<>(found);

@@ -23,6 +23,8 @@ import leadlamp.report.draw.Picture;
 
 /** Writes a report as one page that needs nothing beside it: no network, no script. */
 public final class HtmlWriter {
+    /** So many things to settle are told on paper in full, as a terminal does. */
+    private static final int ON_PAPER = 12;
     private static final String HURT = " <span class=\"person\">can hurt somebody</span>";
 
     private final ReportModel model;
@@ -76,15 +78,34 @@ public final class HtmlWriter {
         if (!model.standing().first().isEmpty()) {
             page.raw("<ol class=\"first\">\n");
             for (First first : model.standing().first()) {
-                page.raw("<li>").raw(badge(first.mark())).raw(first.person() ? HURT : "").raw(" <a href=\"#")
-                        .text(first.anchor()).raw("\">").text(first.text()).raw("</a>");
-                page.element("<span class=\"todo\">", first.todo(), "</span>");
+                page.raw("<li>").raw(badge(first.mark())).raw(first.person() ? HURT : "").raw(" ");
+                if (first.anchor().isEmpty()) {
+                    page.element("<strong>", first.text(), "</strong>");
+                } else {
+                    page.raw("<a href=\"#").text(first.anchor()).raw("\">").text(first.text()).raw("</a>");
+                }
+                if (!first.todo().isEmpty()) {
+                    page.raw("<span class=\"todo\">").raw(first.anchor().isEmpty() ? "" : "<strong>Do:</strong> ").text(first.todo()).raw("</span>\n");
+                }
                 page.raw("</li>\n");
             }
             page.raw("</ol>\n");
         }
-        page.element("<p>", model.tally().text(), "</p>");
+        further();
+        page.element("<p class=\"soft\">", model.tally().text(), "</p>");
         page.raw("</section>\n");
+    }
+
+    /** What is to be put right before the next step and did not find room among the first things. */
+    private void further() {
+        String before = "<p>Also to put right before it: ";
+        for (Finding finding : model.standing().putRight()) {
+            if (!opened.contains(finding.anchor())) {
+                page.raw(before).raw("<a href=\"#").text(finding.anchor()).raw("\">").text("finding " + finding.number()).raw("</a>");
+                before = ", ";
+            }
+        }
+        page.raw(before.equals(", ") ? ".</p>\n" : "");
     }
 
     private void steps() {
@@ -283,8 +304,9 @@ public final class HtmlWriter {
         int number = 1;
         for (Group group : model.groups()) {
             String anchor = "settle-" + number;
-            page.raw("<details id=\"" + anchor + (opened.contains(anchor) ? "\" open>" : "\">"))
-                    .raw("<summary>" + number + ". <strong>").text(group.todo()
+            // Paper tells so many in full; of the rest what to do and how much it settles.
+            page.raw("<details " + (number > ON_PAPER && !opened.contains(anchor) ? "class=\"list\" " : "") + "id=\"" + anchor
+                    + (opened.contains(anchor) ? "\" open>" : "\">")).raw("<summary>" + number + ". <strong>").text(group.todo()
                             + (group.at().isEmpty() ? "" : ", at " + group.at()))
                     .raw("</strong> <span class=\"soft\">settles ")
                     .raw(Report.count(group.items().size(), "question", "questions"))

@@ -118,7 +118,8 @@ public final class Report {
         List<Finding> lived = Findings.of("accepted", accepted);
         Tally tally = tally(findings, lived);
         Next next = Next.of(ranking, words);
-        return new ReportModel(heading(), new Standing(standing(findings), first(findings, groups)), tally, found,
+        return new ReportModel(heading(), new Standing(blank() ? Beginning.SENTENCE : standing(findings),
+                blank() ? Beginning.first(build, course) : first(findings, groups), pressing(findings)), tally, found,
                 findings, accepted, lived, open, groups, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), new Later<>(() -> worked(values)),
                 Pictures.matrix(findings, ranking.found()), Pictures.ladder(course, findings, ranking), CAUTIONS, LIMITS,
                 gasket, List.of(), Optional.empty());
@@ -225,6 +226,23 @@ public final class Report {
                     .append(" left out.");
         }
         return text.toString();
+    }
+
+    /** Whether the record holds nothing yet that a check could go by. */
+    private boolean blank() {
+        return ranking.blank() && problems.isEmpty() && Beginning.holdsNothing(build);
+    }
+
+    private List<Finding> pressing(List<Finding> findings) {
+        List<Finding> pressing = new ArrayList<>();
+        int at = 0;
+        for (Finding finding : findings) {
+            if (!waits(at)) {
+                pressing.add(finding);
+            }
+            at += finding.items().size();
+        }
+        return List.copyOf(pressing);
     }
 
     private String before() {

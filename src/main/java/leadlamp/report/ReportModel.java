@@ -76,8 +76,9 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
      *
      * @param sentence in one sentence
      * @param first    the first things to do, in their order
+     * @param putRight all that was found and must be put right before that step, worst first
      */
-    public record Standing(String sentence, List<First> first) {
+    public record Standing(String sentence, List<First> first, List<Finding> putRight) {
     }
 
     /**
@@ -87,7 +88,7 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
      * @param person whether it can hurt somebody
      * @param text   what it is
      * @param todo   what to do about it; empty where the text says so
-     * @param anchor where the report says more
+     * @param anchor where the report says more; empty where it is for a record that holds nothing yet
      */
     public record First(String mark, boolean person, String text, String todo, String anchor) {
     }

@@ -262,6 +262,11 @@ public final class TerminalWriter {
         if (!model.standing().first().isEmpty()) {
             First first = model.standing().first().get(0);
             out.wrap("  First: ", 9, first.text() + (first.todo().isEmpty() ? "" : " " + first.todo()));
+            for (First then : model.standing().first()) {
+                if (then.anchor().isEmpty() && then != first) {
+                    out.wrap("  Then:  ", 9, then.text() + " " + then.todo());
+                }
+            }
         }
     }
 

@@ -321,6 +321,10 @@ public final class Wording {
             switch (word.substring(0, blank)) {
                 case "steps":
                     return "Do this step, or write down that it was done: " + rest;
+                case JOINT:
+                    return "Write down of the joint: " + rest;
+                case "at":
+                    return "Write down where it was read: " + word;
                 case "gauge":
                     return "Write down under gauges: " + rest;
                 case "use", "build", "protection", "machining":

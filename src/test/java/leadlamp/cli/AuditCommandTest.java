@@ -185,7 +185,8 @@ class AuditCommandTest {
         Typed next = command("next", MISTAKES);
 
         assertThat(next.status()).isZero();
-        assertThat(next.out()).containsSubsequence("Put right", "Settle", "The one that settles most", "Why");
+        assertThat(next.out()).containsSubsequence("Put right", "Can wait", "Settle", "The one that settles most", "Why");
+        assertThat(next.out()).doesNotContain("Before cam gears fitted.");
     }
 
     @Test

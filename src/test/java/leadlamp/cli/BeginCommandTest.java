@@ -27,7 +27,9 @@ class BeginCommandTest {
         assertThat(audit.err()).isEmpty();
         assertThat(audit.status()).isZero();
         assertThat(audit.out()).contains("Nothing was found.", "Cannot tell");
-        assertThat(command("next", record.toString()).out()).contains("The one that settles most");
+        assertThat(command("next", record.toString()).out()).containsSubsequence("Nothing is recorded yet", "To begin with",
+                "1.  Under build: purpose", "Under use: duty", "Under gauges:", "Under stage:", "What can only be seen, turned or measured now",
+                "The one that settles most");
     }
 
     @ParameterizedTest

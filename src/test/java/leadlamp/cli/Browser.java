@@ -115,7 +115,7 @@ final class Browser implements AutoCloseable {
         return answer.get("result").path("value");
     }
 
-    /** Presses and lets go of a key, as `Tab`, so many times, as fast as the page takes it. */
+    /** Presses a key, as `Tab`, holds it until it has come so many times, and lets go. */
     void press(String key, int code, String text, int times) throws IOException {
         ObjectNode down = JSON.createObjectNode().put("type", text.isEmpty() ? "rawKeyDown" : "keyDown").put("key", key).put("code", key)
                 .put("windowsVirtualKeyCode", code);
@@ -126,8 +126,8 @@ final class Browser implements AutoCloseable {
         List<CompletableFuture<JsonNode>> answers = new ArrayList<>();
         for (int i = 0; i < times; i++) {
             answers.add(say("Input.dispatchKeyEvent", down));
-            answers.add(say("Input.dispatchKeyEvent", up));
         }
+        answers.add(say("Input.dispatchKeyEvent", up));
         for (CompletableFuture<JsonNode> answer : answers) {
             hear(answer, "a key");
         }

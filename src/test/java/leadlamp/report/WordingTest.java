@@ -71,7 +71,7 @@ class WordingTest {
     @CsvSource(delimiter = '|', value = {
         "crankpin diameter          | Measure crankpin diameter",
         "joint face gap             | Measure joint face gap",
-        "joint torque               | Write down joint torque",
+        "joint torque               | Write down of the joint: torque",
         "gallery plug count         | Count: gallery plug count",
         "steps valve leak tested    | Do this step, or write down that it was done: valve leak tested",
         "use duty                   | Write down under use: duty",

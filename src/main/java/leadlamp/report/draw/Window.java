@@ -59,6 +59,7 @@ public record Window(String title, String text, List<Mark> marks, OptionalDouble
     private static final double TOP = 38;
     private static final double ROW = 38;
     private static final double LINE = 15;
+    private static final double LANE = 20;
 
     @Override
     public String svg() {
@@ -74,10 +75,10 @@ public record Window(String title, String text, List<Mark> marks, OptionalDouble
         svg.box("inside", from, TOP, to - from, bottom - TOP);
         // Each on a line of its own, so that they never meet, and leaning inwards, so that they never leave the drawing.
         if (least.isPresent()) {
-            limit(svg, from, TOP - 24, bottom, "least " + leastText);
+            limit(svg, from, TOP - 24, "least " + leastText);
         }
         if (most.isPresent()) {
-            limit(svg, to, TOP - 9, bottom, "most " + mostText);
+            limit(svg, to, TOP - 9, "most " + mostText);
         }
         double y = TOP;
         for (Mark mark : marks) {
@@ -87,14 +88,21 @@ public record Window(String title, String text, List<Mark> marks, OptionalDouble
                 svg.text("label", "start", LEFT + 4, y + 15 + LINE, mark.note);
             }
             y += mark.row();
+            // The limits cross the lane of the mark and never its words.
+            if (least.isPresent()) {
+                svg.line("limit", from, y - LANE, from, y);
+            }
+            if (most.isPresent()) {
+                svg.line("limit", to, y - LANE, to, y);
+            }
             mark(svg, mark, scale, y - 11);
         }
         return svg.close();
     }
 
-    private static void limit(Svg svg, double x, double y, double bottom, String text) {
+    private static void limit(Svg svg, double x, double y, String text) {
         boolean left = x < WIDTH / 2.0;
-        svg.line("limit", x, y - 10, x, bottom + 4);
+        svg.line("limit", x, y - 10, x, TOP);
         svg.text("label", left ? "start" : "end", left ? x + 5 : x - 5, y, text);
     }
 
