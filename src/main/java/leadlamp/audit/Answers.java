@@ -111,22 +111,27 @@ final class Answers {
         if (unmet.need().kind() == Need.Kind.STEP && progress.behind(unmet.need().what())) {
             return true;
         }
+        // Of what is worked out, only the readings that are not there yet can be closed too soon.
+        boolean itself = unmet.lack().readings().isEmpty() || unmet.lack().readings().contains(unmet.need().word());
         for (String place : unmet.places()) {
-            for (String step : closing(unmet.need(), place)) {
-                if (progress.behind(step) || progress.dueNow(step)) {
-                    return true;
-                }
+            if (itself && pressing(closing(unmet.need(), place))) {
+                return true;
             }
             for (String reading : unmet.lack().readings()) {
                 Optional<Need> behind = reading.equals(unmet.need().word()) ? Optional.empty()
                         : needs.need(reading, new Ask("", "", place));
-                if (behind.isPresent()) {
-                    for (String step : closing(behind.get(), place)) {
-                        if (progress.behind(step) || progress.dueNow(step)) {
-                            return true;
-                        }
-                    }
+                if (behind.isPresent() && pressing(closing(behind.get(), place))) {
+                    return true;
                 }
+            }
+        }
+        return false;
+    }
+
+    private boolean pressing(List<String> closing) {
+        for (String step : closing) {
+            if (progress.behind(step) || progress.dueNow(step)) {
+                return true;
             }
         }
         return false;

@@ -138,7 +138,7 @@ final class Asks {
         boolean recordedHere = false;
         List<String> wanted = needs.wanted(need.get(), ask.at(), List.of());
         for (Fact fact : recorded.of(need.get().word())) {
-            if (!here(fact.at(), ask.at(), wanted)) {
+            if (!here(fact.at(), ask.at(), wanted) || needs.ofAnother(fact, ask)) {
                 continue;
             }
             recordedHere = true;

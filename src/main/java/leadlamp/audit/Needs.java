@@ -162,6 +162,12 @@ final class Needs {
         return word.startsWith(Need.ANY_READING) ? Need.ANY_READING : need.word();
     }
 
+    /** Whether a value was worked out of one reading or part of a group, and the question asks of another. */
+    boolean ofAnother(Fact fact, Ask ask) {
+        return fact instanceof Value value && !ask.of().isEmpty() && !value.kind().equals(ask.of())
+                && !value.kind().equals(value.of()) && words.quantity(value.of()).filter(q -> !q.kind().equals(value.kind())).isPresent();
+    }
+
     /** Whether something of this name is known at the place asked, whatever it says. */
     boolean known(Need need, Ask ask) {
         return unmet(need, ask, List.of(), Sides.NONE, Sides.NONE, new Met(), false).isEmpty();

@@ -27,6 +27,7 @@ final class AuditCommand {
     private static final String OUT = "--out";
     private static final String AT_LEAST = "--at-least";
     private static final String BRIEF = "--brief";
+    private static final String ALL = "--all";
     private static final String SINCE = "--since";
     private static final int CLEAN = 0;
     private static final int FOUND = 1;
@@ -36,7 +37,7 @@ final class AuditCommand {
 
     private final Say say;
     private final Form form;
-    private final boolean brief;
+    private final Form.Amount amount;
     private final RiskLevel level;
     private final List<Path> records;
     private final Optional<Target> target;
@@ -51,14 +52,17 @@ final class AuditCommand {
         }
         this.say = say;
         this.form = Form.named(arguments.value(AS).orElse("terminal"));
-        this.brief = arguments.has(BRIEF);
+        this.amount = arguments.has(BRIEF) ? Form.Amount.BRIEF : arguments.has(ALL) ? Form.Amount.ALL : Form.Amount.USUAL;
         this.level = level(arguments.value(AT_LEAST).orElse(RiskLevel.HIGH.word()));
         this.records = Records.named(arguments.words());
         this.target = arguments.value(OUT).isPresent()
                 ? Optional.of(Target.of(arguments.value(OUT).get(), records.size())) : Optional.empty();
         this.earlier = arguments.value(SINCE).isPresent() ? Optional.of(Earlier.of(arguments.value(SINCE).get())) : Optional.empty();
-        if (brief && form != Form.TERMINAL) {
-            throw new Complaint("--brief is for the terminal; leave it out, or leave --as out.");
+        if (amount != Form.Amount.USUAL && form != Form.TERMINAL) {
+            throw new Complaint((amount == Form.Amount.BRIEF ? BRIEF : ALL) + " is for the terminal; leave it out, or leave --as out.");
+        }
+        if (arguments.has(BRIEF) && arguments.has(ALL)) {
+            throw new Complaint("--brief and --all do not go together; leave one out.");
         }
         if (records.size() > 1 && target.isEmpty() && !form.together()) {
             throw new Complaint("Several pages want a folder: name one with --out.");
@@ -67,7 +71,7 @@ final class AuditCommand {
 
     static int run(List<String> typed, Say say) throws Complaint, IOException {
         Arguments arguments = Arguments.of(typed, Map.of(AS, "a form", OUT, "a file or a folder", AT_LEAST,
-                "a risk level", BRIEF, "", SINCE, "an earlier JSON answer"));
+                "a risk level", BRIEF, "", ALL, "", SINCE, "an earlier JSON answer"));
         AuditCommand command = new AuditCommand(arguments, say);
         if (command.records.size() == 1) {
             Path record = command.records.get(0);
@@ -103,7 +107,7 @@ final class AuditCommand {
             write(report, file);
             say.result(line(report, file));
         } else {
-            form.write(report, say, brief, say.out());
+            form.write(report, say, amount, say.out());
         }
     }
 
@@ -137,7 +141,7 @@ final class AuditCommand {
             pool.shutdownNow();
         }
         if (target.isEmpty() && form != Form.TERMINAL) {
-            form.write(together, say, brief, say.out());
+            form.write(together, say, amount, say.out());
         }
         summary(summary.append(total()).toString());
     }
@@ -168,8 +172,8 @@ final class AuditCommand {
             return line(report, file);
         }
         if (form == Form.TERMINAL) {
-            form.write(report, say, brief, say.out());
-            if (!brief) {
+            form.write(report, say, amount, say.out());
+            if (amount != Form.Amount.BRIEF) {
                 say.result("\n");
             }
         } else {
@@ -201,7 +205,7 @@ final class AuditCommand {
     private void write(ReportModel report, Path file) throws Complaint, IOException {
         Say plain = new Say(say.out(), say.err(), say.width(), false, false);
         try (OutputStream out = Target.open(file, records)) {
-            form.write(report, plain, brief, out);
+            form.write(report, plain, amount, out);
         }
     }
 

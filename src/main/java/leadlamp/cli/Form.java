@@ -15,6 +15,11 @@ import leadlamp.report.TerminalWriter;
 enum Form {
     TERMINAL("terminal", ".txt"), HTML("html", ".html"), JSON("json", ".json"), SARIF("sarif", ".sarif");
 
+    /** How much a terminal shows. */
+    enum Amount {
+        BRIEF, USUAL, ALL
+    }
+
     private final String word;
     private final String ending;
 
@@ -45,10 +50,10 @@ enum Form {
     }
 
     /** Writes one report. */
-    void write(ReportModel model, Say say, boolean brief, OutputStream out) throws IOException {
+    void write(ReportModel model, Say say, Amount amount, OutputStream out) throws IOException {
         switch (this) {
-            case TERMINAL -> out.write((brief ? TerminalWriter.brief(model, say.cut(), say.colour())
-                    : TerminalWriter.full(model, say.width(), say.colour())).getBytes(StandardCharsets.UTF_8));
+            case TERMINAL -> out.write((amount == Amount.BRIEF ? TerminalWriter.brief(model, say.cut(), say.colour())
+                    : TerminalWriter.full(model, amount == Amount.ALL, say.width(), say.colour())).getBytes(StandardCharsets.UTF_8));
             case HTML -> out.write(HtmlWriter.page(model).getBytes(StandardCharsets.UTF_8));
             case JSON -> JsonWriter.write(model, out);
             case SARIF -> SarifWriter.write(List.of(model), Version.NUMBER, out);
@@ -56,18 +61,18 @@ enum Form {
     }
 
     /** Writes several reports into one stream. */
-    void write(List<ReportModel> models, Say say, boolean brief, OutputStream out) throws IOException {
+    void write(List<ReportModel> models, Say say, Amount amount, OutputStream out) throws IOException {
         switch (this) {
             case JSON -> JsonWriter.write(models, out);
             case SARIF -> SarifWriter.write(models, Version.NUMBER, out);
             default -> {
                 boolean first = true;
                 for (ReportModel model : models) {
-                    if (!first && !brief) {
+                    if (!first && amount != Amount.BRIEF) {
                         out.write('\n');
                     }
                     first = false;
-                    write(model, say, brief, out);
+                    write(model, say, amount, out);
                 }
             }
         }

@@ -14,6 +14,7 @@ final class Help {
                   --out FILE or FOLDER    write it there; several records want a folder
                   --at-least LEVEL        status 1 from this risk level on: High (as it is), Serious, Medium, Low
                   --brief                 one line a finding
+                  --all                   every open question, also of parts on which the record tells of no work
                   --since OLD.json        also what is new, worse and settled since an earlier answer, kept by --as json
               leadlamp next RECORD        what to settle before the next step, and which reading settles most
               leadlamp sheets RECORD      sheets for the bench: tightening, clearances, order list, first start, hand-over

@@ -59,7 +59,7 @@ public record Course(List<Rung> rungs, List<String> next) {
         return new Course(List.copyOf(rungs), List.copyOf(next));
     }
 
-    private static StepGraph graph(Build build, Vocabulary words) {
+    static StepGraph graph(Build build, Vocabulary words) {
         return build.sheet().layout() instanceof SheetLayout layout
                 ? new StepGraph(words, layout::layoutWord, layout.order(), layout.hidden())
                 : new StepGraph(words, word -> Optional.empty(), List.of(), Map.of());

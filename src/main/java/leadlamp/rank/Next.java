@@ -2,11 +2,14 @@ package leadlamp.rank;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import leadlamp.audit.Severity;
+import leadlamp.facts.Ask;
 import leadlamp.words.Vocabulary;
 
 /**
@@ -98,11 +101,31 @@ public record Next(List<Ranked> putRight, List<Ranked> after, List<OpenGroup> se
 
     private static List<Ranked> weighed(Ranking ranking) {
         if (!ranking.blank()) {
-            return ranking.open().isEmpty() ? ranking.later() : ranking.open();
+            return ranking.open().isEmpty() ? ranking.later() : ours(ranking);
         }
         List<Ranked> all = new ArrayList<>(ranking.open());
         all.addAll(ranking.later());
         return all;
+    }
+
+    /** What this work reached; where nothing of that is open, all that is. */
+    private static List<Ranked> ours(Ranking ranking) {
+        if (ranking.groups().isEmpty()) {
+            return ranking.open();
+        }
+        Set<Ask> beyond = new HashSet<>();
+        for (OpenGroup group : ranking.beyond()) {
+            for (Ranked question : group.answers()) {
+                beyond.add(question.ask());
+            }
+        }
+        List<Ranked> ours = new ArrayList<>();
+        for (Ranked question : ranking.open()) {
+            if (!beyond.contains(question.ask())) {
+                ours.add(question);
+            }
+        }
+        return ours;
     }
 
     private static List<Choice> choices(List<Ranked> open, Wants all) {

@@ -46,9 +46,37 @@ public record OpenGroup(Want want, List<String> details, List<String> places, Li
             groups.add(group(best, byWant.get(best), wants));
             left = without(left, best, wants);
         }
-        groups = joined(groups);
+        groups = sheet(joined(groups));
         groups.sort((one, other) -> Order.OPEN.compare(one.answers.get(0), other.answers.get(0)));
         return List.copyOf(groups);
+    }
+
+    /** What the engine sheet lacks is one look into the maker's book. */
+    private static List<OpenGroup> sheet(List<OpenGroup> groups) {
+        List<OpenGroup> others = new ArrayList<>();
+        List<OpenGroup> lines = new ArrayList<>();
+        for (OpenGroup group : groups) {
+            (group.want.how() == Want.How.SHEET ? lines : others).add(group);
+        }
+        if (lines.size() < 2) {
+            return groups;
+        }
+        lines.sort((one, other) -> Order.OPEN.compare(one.answers.get(0), other.answers.get(0)));
+        List<Ranked> answers = new ArrayList<>();
+        TreeMap<Want, Also> also = new TreeMap<>();
+        for (OpenGroup line : lines) {
+            answers.addAll(line.answers);
+            if (line != lines.get(0)) {
+                also.put(line.want, new Also(line.want, line.details));
+            }
+            for (Also other : line.also) {
+                also.put(other.want, other);
+            }
+        }
+        also.remove(lines.get(0).want);
+        answers.sort(Order.OPEN);
+        others.add(new OpenGroup(lines.get(0).want, lines.get(0).details, lines.get(0).places, List.copyOf(answers), List.copyOf(also.values())));
+        return others;
     }
 
     /** Joints of which the same is wanted become one group, with the joints for its places. */

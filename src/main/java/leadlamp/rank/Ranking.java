@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 import leadlamp.audit.Answer;
 import leadlamp.audit.Audit;
 import leadlamp.audit.Check;
@@ -30,14 +32,15 @@ import leadlamp.words.Vocabulary;
  * @param found    what was found, worst first; with it, marked, what is accepted though it can hurt somebody
  * @param accepted what was found and the builder lives with, worst first
  * @param open     what cannot be told and is due now, worst first
- * @param groups   the same, each once, under what would settle most
+ * @param groups   those of them that this work reached, each once, under what would settle most
+ * @param beyond   the others likewise: what they ask of was closed before, and the record tells of no work there
  * @param later    what cannot be told and is not due yet, worst first
  * @param clear    what is clear, by topic, check and place
  * @param unused   entries under `accepted` that accept nothing that was found
  * @param ranOut   entries under `accepted` whose time is over by the record's own latest date; they accept nothing
  */
 public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> open, List<OpenGroup> groups,
-        List<Ranked> later, List<Ranked> clear, List<Build.Accepted> unused, List<Build.Accepted> ranOut) {
+        List<OpenGroup> beyond, List<Ranked> later, List<Ranked> clear, List<Build.Accepted> unused, List<Build.Accepted> ranOut) {
 
     private static final int YEAR = 4;
     private static final String HARM = "harm if it lets go";
@@ -53,7 +56,8 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
             holding.add(condition.name());
         }
         return of(audit.answers(), holding, audit.build().sheet(), audit.build().accepted(), latest(audit.build()),
-                answer -> chance(audit.lastChance(answer), order), words);
+                answer -> chance(audit.lastChance(answer), order),
+                () -> new Scope(audit.build(), Course.graph(audit.build(), words), words)::tellsOf, words);
     }
 
     /** The latest date of the record: no clock is asked, so that an answer is the same tomorrow. */
@@ -104,6 +108,11 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
      */
     public static Ranking of(List<Answer> answers, Set<String> conditions, EngineSheet sheet,
             List<Build.Accepted> entries, String latest, Chances chances, Vocabulary words) {
+        return of(answers, conditions, sheet, entries, latest, chances, () -> question -> true, words);
+    }
+
+    private static Ranking of(List<Answer> answers, Set<String> conditions, EngineSheet sheet, List<Build.Accepted> entries,
+            String latest, Chances chances, Supplier<Predicate<Ranked>> scope, Vocabulary words) {
         Scale scale = new Scale(conditions, harms(sheet));
         List<Ranked> found = new ArrayList<>();
         List<Ranked> lived = new ArrayList<>();
@@ -133,7 +142,16 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
         open.sort(Order.OPEN);
         later.sort(Order.OPEN);
         clear.sort(Order.CLEAR);
-        return new Ranking(List.copyOf(found), List.copyOf(lived), List.copyOf(open), OpenGroup.of(open, new Wants(words)),
+        List<Ranked> ours = new ArrayList<>();
+        List<Ranked> beyond = new ArrayList<>();
+        if (!open.isEmpty()) {
+            Predicate<Ranked> tells = scope.get();
+            for (Ranked question : open) {
+                (tells.test(question) ? ours : beyond).add(question);
+            }
+        }
+        Wants wants = new Wants(words);
+        return new Ranking(List.copyOf(found), List.copyOf(lived), List.copyOf(open), OpenGroup.of(ours, wants), OpenGroup.of(beyond, wants),
                 List.copyOf(later), List.copyOf(clear), List.copyOf(unused), List.copyOf(ranOut));
     }
 

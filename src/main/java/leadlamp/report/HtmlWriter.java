@@ -296,13 +296,23 @@ public final class HtmlWriter {
     // --- cannot tell
 
     private void cannotTell() {
-        if (model.groups().isEmpty()) {
+        if (model.groups().isEmpty() && model.beyond().isEmpty()) {
             return;
         }
         page.raw("<section aria-labelledby=\"open\">\n<h2 id=\"open\">Cannot tell</h2>\n"
                 + "<p>By the reading or look that would settle most.</p>\n");
-        int number = 1;
-        for (Group group : model.groups()) {
+        groups(model.groups(), 1);
+        if (!model.beyond().isEmpty()) {
+            page.raw("<h3>On these the record tells of no work</h3>\n<p>They were closed before. If they were opened this time, "
+                    + "these questions are due too.</p>\n");
+            groups(model.beyond(), model.groups().size() + 1);
+        }
+        page.raw("</section>\n");
+    }
+
+    private void groups(List<Group> groups, int first) {
+        int number = first;
+        for (Group group : groups) {
             String anchor = "settle-" + number;
             // Paper tells so many in full; of the rest what to do and how much it settles.
             page.raw("<details " + (number > ON_PAPER && !opened.contains(anchor) ? "class=\"list\" " : "") + "id=\"" + anchor
@@ -328,7 +338,6 @@ public final class HtmlWriter {
             page.raw("</div>\n</details>\n");
             number++;
         }
-        page.raw("</section>\n");
     }
 
     private void questions(List<Question> questions) {

@@ -112,7 +112,8 @@ public final class Report {
         List<Item> accepted = items.of(ranking.accepted());
         List<Item> open = items.of(ranking.open());
         List<Item> later = new OneByOne<>(ranking.later().size(), i -> items.item(ranking.later().get(i)));
-        List<Group> groups = groups(open);
+        List<Group> groups = groups(ranking.groups(), open);
+        List<Group> beyond = groups(ranking.beyond(), open);
         List<ReportModel.ClearItem> clear = new OneByOne<>(ranking.clear().size(), i -> items.clear(ranking.clear().get(i)));
         List<Finding> findings = Findings.of("found", found);
         List<Finding> lived = Findings.of("accepted", accepted);
@@ -120,7 +121,7 @@ public final class Report {
         Next next = Next.of(ranking, words);
         return new ReportModel(heading(), new Standing(blank() ? Beginning.SENTENCE : standing(findings),
                 blank() ? Beginning.first(build, course) : first(findings, groups), pressing(findings)), tally, found,
-                findings, accepted, lived, open, groups, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), new Later<>(() -> worked(values)),
+                findings, accepted, lived, open, groups, beyond, new Advising(build.sheet(), words, wording).advice(next), later, clear, Topics.of(ranking.clear(), clear), leftOut(), remarks(), new Later<>(() -> worked(values)),
                 Pictures.matrix(findings, ranking.found()), Pictures.ladder(course, findings, ranking), CAUTIONS, LIMITS,
                 gasket, List.of(), Optional.empty());
     }
@@ -202,7 +203,13 @@ public final class Report {
             }
         }
         StringBuilder text = new StringBuilder("Before ").append(before()).append(": ");
-        int open = ranking.open().size();
+        int beyond = 0;
+        for (OpenGroup group : ranking.beyond()) {
+            beyond += group.answers().size();
+        }
+        int open = ranking.open().size() - beyond;
+        String also = beyond == 0 ? "" : open == 0 ? count(beyond, "question is", "questions are") + " open of parts on which this record tells of no work."
+                : ", and " + beyond + " of parts on which this record tells of no work";
         if (right > 0) {
             text.append(count(right, "finding", "findings")).append(" to put right");
             if (high > 0) {
@@ -211,12 +218,14 @@ public final class Report {
             if (person > 0) {
                 text.append(right == 1 ? ", and it can hurt somebody" : ", " + person + " can hurt somebody");
             }
-            text.append(open > 0 ? "; " + count(open, "open question", "open questions") + " to settle."
-                    : "; no question that is due is open.");
+            text.append(open > 0 ? "; " + count(open, "open question", "open questions") + " to settle" + also + "."
+                    : beyond > 0 ? "; " + also : "; no question that is due is open.");
         } else if (open > 0) {
             text.append("nothing found that must be put right first; ")
                     .append(count(open, "open question", "open questions"))
-                    .append(" to settle. What is open is not known to be sound.");
+                    .append(" to settle").append(also).append(". What is open is not known to be sound.");
+        } else if (beyond > 0) {
+            text.append("nothing found that must be put right first; ").append(also).append(" What is open is not known to be sound.");
         } else {
             text.append("nothing found, and no question that is due is open. The record says no more than that.");
         }
@@ -289,13 +298,13 @@ public final class Report {
 
     // --- what cannot be told
 
-    private List<Group> groups(List<Item> open) {
+    private List<Group> groups(List<OpenGroup> wanted, List<Item> open) {
         Map<String, Item> byAsk = new TreeMap<>();
         for (int i = 0; i < open.size(); i++) {
             byAsk.put(key(ranking.open().get(i)), open.get(i));
         }
         List<Group> groups = new ArrayList<>();
-        for (OpenGroup group : ranking.groups()) {
+        for (OpenGroup group : wanted) {
             List<Item> inside = new ArrayList<>();
             for (Ranked answer : group.answers()) {
                 inside.add(byAsk.get(key(answer)));

@@ -21,7 +21,8 @@ import leadlamp.report.draw.Picture;
  * @param accepted  what was found and the builder lives with
  * @param lived     the same, told once
  * @param open      what cannot be told and is due now, worst first
- * @param groups    the same, each once, under what would settle most
+ * @param groups    those of them that the work told of reached, each once, under what would settle most
+ * @param beyond    the others likewise: of parts that were closed before and on which the record tells of no work
  * @param advice    the one reading or look that settles most; absent where nothing is open
  * @param later     what cannot be told and is not due yet
  * @param clear     what is clear, by topic, check and place
@@ -38,20 +39,20 @@ import leadlamp.report.draw.Picture;
  * @param since     what became of an earlier answer; absent where there is none to hold this one against
  */
 public record ReportModel(Heading heading, Standing standing, Tally tally, List<Item> found, List<Finding> findings,
-        List<Item> accepted, List<Finding> lived, List<Item> open, List<Group> groups, Optional<Advice> advice, List<Item> later, List<ClearItem> clear,
+        List<Item> accepted, List<Finding> lived, List<Item> open, List<Group> groups, List<Group> beyond, Optional<Advice> advice, List<Item> later, List<ClearItem> clear,
         List<Topic> topics, List<LeftOut> leftOut, List<String> remarks, List<Worked> worked,
         Optional<Picture> matrix, Optional<Picture> ladder, List<String> cautions, List<String> limits,
         List<Picture> gasket, List<Photo> photos, Optional<Since> since) {
 
     /** The same report with photographs to show. */
     public ReportModel photos(List<Photo> shown) {
-        return new ReportModel(heading, standing, tally, found, findings, accepted, lived, open, groups, advice, later, clear, topics,
+        return new ReportModel(heading, standing, tally, found, findings, accepted, lived, open, groups, beyond, advice, later, clear, topics,
                 leftOut, remarks, worked, matrix, ladder, cautions, limits, gasket, shown, since);
     }
 
     /** The same report, held against an earlier answer. */
     public ReportModel since(Since earlier) {
-        return new ReportModel(heading, standing, tally, found, findings, accepted, lived, open, groups, advice, later, clear, topics,
+        return new ReportModel(heading, standing, tally, found, findings, accepted, lived, open, groups, beyond, advice, later, clear, topics,
                 leftOut, remarks, worked, matrix, ladder, cautions, limits, gasket, photos, Optional.of(earlier));
     }
 

@@ -2,7 +2,9 @@ package leadlamp.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import leadlamp.rank.RiskLevel;
 import leadlamp.report.ReportModel.Evidence;
 import leadlamp.report.ReportModel.Finding;
@@ -18,22 +20,29 @@ import leadlamp.report.ReportModel.Topic;
 public final class TerminalWriter {
     private static final int LABEL = 10;
     private static final int INDENT = 4;
-    /** So many things to settle are told in full; of the others, what to do and how much it settles. */
+    /** So many things to settle are told; the others, which hide less harm, are counted by topic. */
     private static final int DETAILED = 12;
     /** So many questions of a list that is not due are named; the rest are counted. */
     private static final int LATER = 3;
 
     private final ReportModel model;
+    private final boolean all;
     private final Sheet out;
 
-    private TerminalWriter(ReportModel model, int width, boolean colour) {
+    private TerminalWriter(ReportModel model, boolean all, int width, boolean colour) {
         this.model = model;
+        this.all = all;
         this.out = new Sheet(width, colour);
     }
 
-    /** The whole report. */
+    /** The usual report: the first things to settle are told, what lies beyond them is counted. */
     public static String full(ReportModel model, int width, boolean colour) {
-        TerminalWriter writer = new TerminalWriter(model, width, colour);
+        return full(model, false, width, colour);
+    }
+
+    /** The report; with everything that is open, whether it is of this work or not. */
+    public static String full(ReportModel model, boolean all, int width, boolean colour) {
+        TerminalWriter writer = new TerminalWriter(model, all, width, colour);
         writer.heading();
         writer.found("Found", model.findings());
         writer.cannotTell();
@@ -49,7 +58,7 @@ public final class TerminalWriter {
 
     /** One line a finding, one a thing to settle, and how much there is of each. */
     public static String brief(ReportModel model, int width, boolean colour) {
-        TerminalWriter writer = new TerminalWriter(model, width, colour);
+        TerminalWriter writer = new TerminalWriter(model, false, width, colour);
         for (Finding finding : model.findings()) {
             writer.line(finding, "");
         }
@@ -59,6 +68,11 @@ public final class TerminalWriter {
         for (Group group : model.groups()) {
             writer.out.cut("Cannot tell  " + order(group) + " (" + Report.count(group.items().size(), "question",
                     "questions") + ")");
+        }
+        int beyond = questions(model.beyond());
+        if (beyond > 0) {
+            writer.out.cut("Cannot tell  " + Report.count(beyond, "question", "questions") + " of parts on which the record tells of no work ("
+                    + topics(model.beyond()) + ")");
         }
         for (LeftOut leftOut : model.leftOut()) {
             writer.out.cut("Left out  " + leftOut.where() + ": " + leftOut.message());
@@ -154,20 +168,56 @@ public final class TerminalWriter {
     // --- cannot tell
 
     private void cannotTell() {
-        if (model.groups().isEmpty()) {
+        if (model.groups().isEmpty() && model.beyond().isEmpty()) {
             return;
         }
         out.title("Cannot tell");
-        int number = 1;
-        for (Group group : model.groups()) {
-            if (number == DETAILED + 1) {
-                out.blank();
+        int told = all ? model.groups().size() : Math.min(DETAILED, model.groups().size());
+        groups(model.groups().subList(0, told), 1);
+        List<Group> rest = model.groups().subList(told, model.groups().size());
+        if (!rest.isEmpty()) {
+            out.blank();
+            out.wrap("  ", 2, "Of less harm: " + Report.count(rest.size(), "reading or look more settles ", "readings and looks more settle ")
+                    + Report.count(questions(rest), "question", "questions") + " (" + topics(rest) + "). --all tells them.");
+        }
+        if (!model.beyond().isEmpty()) {
+            out.blank();
+            out.wrap("  ", 2, Report.count(questions(model.beyond()), "question more is", "questions more are")
+                    + " open of parts on which this record tells of no work (" + topics(model.beyond())
+                    + "). They were closed before; if they were opened this time, these are due too."
+                    + (all ? "" : " --all tells them."));
+            if (all) {
+                groups(model.beyond(), told + 1);
             }
-            if (number > DETAILED) {
-                out.wrap(pad(number++ + ".", INDENT), INDENT, order(group) + " ("
-                        + Report.count(group.items().size(), "question", "questions") + ").");
-                continue;
+        }
+    }
+
+    private static int questions(List<Group> groups) {
+        int many = 0;
+        for (Group group : groups) {
+            many += group.items().size();
+        }
+        return many;
+    }
+
+    /** How many questions of each topic: `bottom end 6, head 2`. */
+    private static String topics(List<Group> groups) {
+        Map<String, Integer> many = new TreeMap<>();
+        for (Group group : groups) {
+            for (Item item : group.items()) {
+                many.merge(item.topic().replace('-', ' '), 1, Integer::sum);
             }
+        }
+        StringBuilder text = new StringBuilder();
+        for (Map.Entry<String, Integer> topic : many.entrySet()) {
+            text.append(text.length() == 0 ? "" : ", ").append(topic.getKey()).append(' ').append(topic.getValue());
+        }
+        return text.toString();
+    }
+
+    private void groups(List<Group> groups, int first) {
+        int number = first;
+        for (Group group : groups) {
             out.blank();
             out.wrap(pad(number++ + ".", INDENT), INDENT, order(group) + ".");
             labelled("Gauge", group.gauge());

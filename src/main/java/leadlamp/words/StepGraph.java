@@ -165,8 +165,8 @@ public final class StepGraph {
     }
 
     /**
-     * The steps that close a thing, in their order. A part closes all that is read of it or seen at it; what is closed of
-     * a kind is closed of its members, where no step names the member itself.
+     * The steps that close a thing, in their order. A part closes all that is read of it or seen at it, unless a step names
+     * just that sign of it; what is closed of a kind is closed of its members, where no step names the member itself.
      *
      * @param word a part, a reading, a sign, a sign of a part, `joint` with its name, or a name of the sheet
      */
@@ -230,8 +230,12 @@ public final class StepGraph {
             }
             Optional<Part> part = words.part(before);
             if (part.isPresent()) {
-                part(before, own, ofKind);
                 Optional<Sign> sign = words.sign(rest);
+                if (sign.isPresent() && closing.containsKey(Index.key(part.get().name() + " " + sign.get().name()))) {
+                    own.add(part.get().name() + " " + sign.get().name());
+                    return;
+                }
+                part(before, own, ofKind);
                 if (sign.isPresent()) {
                     own.add(sign.get().name());
                     own.add(part.get().name() + " " + sign.get().name());

@@ -31,8 +31,8 @@ class AnsweringTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Say say = new Say(out, out, 80, false, false);
         ReportModel report = desk.audit(record).report().orElseThrow();
-        Form.TERMINAL.write(report, say, false, out);
-        Form.SARIF.write(report, say, false, out);
+        Form.TERMINAL.write(report, say, Form.Amount.USUAL, out);
+        Form.SARIF.write(report, say, Form.Amount.USUAL, out);
         return out.toString(StandardCharsets.UTF_8);
     }
 }

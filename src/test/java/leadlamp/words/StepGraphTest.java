@@ -95,6 +95,8 @@ class StepGraphTest {
         assertThat(graph.closing("cam gear pin diameter")).containsExactly("cam gears fitted");
         assertThat(graph.closing("sump metal")).as("washing takes the metal away").containsExactly("parts washed");
         assertThat(graph.closing("joint rod cap to rod 2")).containsExactly("sump fitted");
+        assertThat(graph.closing("cylinder scored")).containsExactly("pistons fitted");
+        assertThat(graph.closing("cylinder wet")).as("a step names just this: it can be seen through the plug hole").containsExactly("turned plugs out");
         assertThat(graph.closing("cam seal intake")).containsExactly("cam gears fitted", "belt cover fitted");
         assertThat(graph.closing("engine tilt")).containsExactly("engine in vehicle");
         assertThat(graph.closing("fan current")).isEmpty();
