@@ -25,7 +25,7 @@ import leadlamp.words.Vocabulary;
  *
  * <p>A question is of this work where a step that closes it was done in it, or follows one that was; where a part that it
  * asks of was fitted new, cut, looked at for just that, or read; and where its joint is named. A record that tells of no
- * step is taken to be of the whole engine.
+ * step, or of the crankshaft going in, is taken to be of the whole engine.
  */
 final class Scope {
     private static final String STRIPPED = "engine stripped";
@@ -41,8 +41,6 @@ final class Scope {
     private final StepGraph graph;
     private final Vocabulary words;
     private final boolean whole;
-    /** Whether the crankshaft was out: then all that lies over it was open, whether a line says so or not. */
-    private final boolean apart;
     private final Map<String, List<Statement>> said = new HashMap<>();
     private final Set<String> reached = new HashSet<>();
     /** Steps that are done or due now: only what they close is closed or about to be. */
@@ -78,7 +76,7 @@ final class Scope {
         Set<String> before = new HashSet<>(graph.behind(Set.of(STRIPPED)));
         before.remove(STRIPPED);
         done.removeAll(before);
-        this.whole = done.isEmpty() || graph.allDue(next);
+        boolean silent = done.isEmpty();
         done.addAll(next);
         for (String step : graph.steps()) {
             boolean follows = done.contains(step) || readies(step, next);
@@ -89,7 +87,8 @@ final class Scope {
                 reached.add(step);
             }
         }
-        this.apart = reached.contains(CRANK_IN);
+        // Where the crankshaft was out all that lies over it was open, whether a line says so or not.
+        this.whole = silent || graph.allDue(next) || reached.contains(CRANK_IN);
     }
 
     /** Whether a step makes ready the very part that goes on next: `oil pump packed` before `oil pump fitted`. */
@@ -116,7 +115,7 @@ final class Scope {
         if (!joint.isEmpty()) {
             return named(joint) || joined(joint);
         }
-        if (!apart && silent(question)) {
+        if (silent(question)) {
             return false;
         }
         if (bearsNewPart(at)) {
