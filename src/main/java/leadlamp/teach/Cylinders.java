@@ -1,8 +1,11 @@
 package leadlamp.teach;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -22,6 +25,8 @@ import leadlamp.report.Wording;
  */
 final class Cylinders {
     private static final double COVERAGE = 2;
+    /** Of so many readings fewer than two orders in a hundred come of themselves so: 2 of 120. */
+    private static final int IN_ORDER = 5;
     private static final String COMPRESSION = "engine compression";
     private static final String WET = "engine compression wet";
     private static final String LEAK = "engine leak-down";
@@ -52,31 +57,127 @@ final class Cylinders {
         return tables;
     }
 
+    /** The worse reading of each cylinder, worst first. */
+    private static List<Value> worstOfEach(List<Value> worstFirst) {
+        Map<String, Value> each = new LinkedHashMap<>();
+        worstFirst.forEach(value -> each.putIfAbsent(value.at(), value));
+        return new ArrayList<>(each.values());
+    }
+
+    private static void again(List<Value> all, List<String> reads) {
+        Map<String, List<String>> each = new TreeMap<>(Comparator.comparingInt(Integer::parseInt));
+        all.forEach(value -> each.computeIfAbsent(value.at(), at -> new ArrayList<>()).add(Amounts.of(value)));
+        each.forEach((at, read) -> {
+            if (read.size() > 1) {
+                reads.add("Cylinder " + at + " was read more than once (" + Wording.join(read) + "); the worse is used.");
+            }
+        });
+    }
+
+    /** What the two tables say together of one cylinder. */
+    private void together(List<Value> low, List<String> reads) {
+        List<Value> leak = worstOfEach(leaks());
+        if (leak.isEmpty()) {
+            return;
+        }
+        List<String> leaking = places(apart(leak));
+        for (Value value : low) {
+            if (!leaking.contains(value.at()) && leak.stream().anyMatch(l -> l.at().equals(value.at()))) {
+                reads.add("Cylinder " + value.at() + " is low, and holds air no worse than its mates at rest: look at what opens its"
+                        + " valves, lobe, follower and lash, and read it again.");
+            }
+        }
+        List<String> lowAt = places(low);
+        for (String at : leaking) {
+            if (!lowAt.contains(at) && read(COMPRESSION).stream().anyMatch(v -> v.at().equals(at))) {
+                reads.add("Cylinder " + at + " leaks at rest, and pumps no worse than its mates: carbon under a valve, or the gaps of its"
+                        + " rings in line. Read it again after a run.");
+            }
+        }
+    }
+
+    private static List<String> places(List<Value> values) {
+        List<String> at = new ArrayList<>();
+        values.forEach(value -> at.add(value.at()));
+        return at;
+    }
+
+    private List<Value> leaks() {
+        List<Value> leak = read(LEAK);
+        leak.sort(Comparator.comparingDouble(Cylinders::si).reversed());
+        return leak;
+    }
+
+    /** All alike, and all beyond the limit: one cause for all, or the test itself. */
+    private void allOutside(List<Value> values, List<Value> apart, String because, List<String> reads) {
+        int outside = 0;
+        for (Value value : values) {
+            outside += audit.verdicts().stream().anyMatch(v -> v.value().equals(value) && v.isOutside()) ? 1 : 0;
+        }
+        if (values.size() > 1 && outside == values.size() && apart.isEmpty()) {
+            reads.add("All cylinders are alike, and all are outside the limit. " + because);
+        }
+    }
+
+    /** Readings that fall, or rise, from the first cylinder to the last are seldom the engine's. */
+    private static void inOrder(List<Value> values, List<String> reads) {
+        List<Value> sorted = new ArrayList<>(values);
+        sorted.sort(Comparator.comparingInt(v -> Integer.parseInt(v.at())));
+        boolean falling = true;
+        boolean rising = true;
+        for (int i = 1; i < sorted.size(); i++) {
+            falling &= si(sorted.get(i)) < si(sorted.get(i - 1));
+            rising &= si(sorted.get(i)) > si(sorted.get(i - 1));
+        }
+        if (sorted.size() >= IN_ORDER && (falling || rising)) {
+            reads.add("The readings " + (falling ? "fall" : "rise") + " from the first cylinder to the last. A battery that tires, or an engine"
+                    + " that cools, reads so: read the first one again before you believe the last.");
+        }
+    }
+
     private Optional<Table> compression() {
         List<Value> dry = read(COMPRESSION);
         if (dry.isEmpty()) {
             return Optional.empty();
         }
         dry.sort(Comparator.comparingDouble(Cylinders::si));
+        List<Value> all = List.copyOf(dry);
+        dry = worstOfEach(dry);
         List<String> reads = new ArrayList<>(spread("compression balance", "Lowest over highest"));
+        again(all, reads);
         List<Value> apart = apart(dry);
-        apart(apart, dry, "lower", reads);
-        wet(apart, dry, reads);
+        List<Value> backwards = new ArrayList<>(dry);
+        Collections.reverse(backwards);
+        List<Value> high = apart.isEmpty() ? apart(backwards) : List.of();
+        if (high.isEmpty()) {
+            apart(apart, dry, "lower", reads);
+        } else {
+            reads.add(cylinders(high) + (high.size() == 1 ? " stands" : " stand") + " above the rest: "
+                    + difference(high.get(high.size() - 1), backwards.get(high.size())) + " higher than the next, which is more than the doubt."
+                    + " Oil or carbon in it, or another piston or chamber, reads so; do not call the rest low by it.");
+        }
+        allOutside(dry, apart, "Look first at what reaches them all: tester, throttle open, speed of the starter, cam timing, lash.", reads);
+        inOrder(dry, reads);
+        wet(apart, reads);
+        together(apart, reads);
         conditions(dry, COMPRESSION, reads);
-        return Optional.of(new Table("Compression", rows(dry, dry.get(dry.size() - 1), "below the highest"), List.copyOf(reads)));
+        return Optional.of(new Table("Compression", rows(all, dry.get(dry.size() - 1), "below the highest"), List.copyOf(reads)));
     }
 
     private Optional<Table> leakDown() {
-        List<Value> leak = read(LEAK);
-        if (leak.isEmpty()) {
+        List<Value> all = leaks();
+        if (all.isEmpty()) {
             return Optional.empty();
         }
-        leak.sort(Comparator.comparingDouble(Cylinders::si).reversed());
+        List<Value> leak = worstOfEach(all);
         List<String> reads = new ArrayList<>(spread("leak-down spread", "Worst less best"));
-        apart(apart(leak), leak, "higher", reads);
+        again(all, reads);
+        List<Value> apart = apart(leak);
+        apart(apart, leak, "higher", reads);
+        allOutside(leak, apart, "Look first at the tester and its zero, and at what they all share: a cold engine, rings of one age.", reads);
         air(reads);
         conditions(leak, LEAK, reads);
-        return Optional.of(new Table("Leak-down", rows(leak, leak.get(leak.size() - 1), "above the lowest"), List.copyOf(reads)));
+        return Optional.of(new Table("Leak-down", rows(all, leak.get(leak.size() - 1), "above the lowest"), List.copyOf(reads)));
     }
 
     /** Plain readings of the builder's own, a cylinder each. */
@@ -182,7 +283,7 @@ final class Cylinders {
         return audit.build().sheet().layout().places("each pair of cylinders").orElse(List.of()).contains(pair);
     }
 
-    private void wet(List<Value> apart, List<Value> dry, List<String> reads) {
+    private void wet(List<Value> apart, List<String> reads) {
         List<Value> rises = new ArrayList<>();
         for (Value value : audit.values()) {
             if (value.of().equals(RISE) && value.plain() && value.derived() && value.told().isEmpty()) {
@@ -209,6 +310,9 @@ final class Cylinders {
                 reads.add("Oil lifts cylinder " + rise.at() + " by " + Amounts.of(rise) + ", its mates by "
                         + Amounts.of(mates) + " at most: " + (lifts ? "rings or bore leak."
                         : "not more than its mates, so look at a valve, the gasket or a hole before the rings."));
+            } else if (low.contains(rise.at())) {
+                reads.add("Oil lifts cylinder " + rise.at() + " by " + Amounts.of(rise) + ", and none of its mates was read wet. A sound"
+                        + " cylinder is lifted too: read one of them with the same oil before you blame the rings.");
             }
         }
         if (apart.isEmpty() && mates != null) {
@@ -250,6 +354,17 @@ final class Cylinders {
     private void conditions(List<Value> values, String quantity, List<String> reads) {
         List<String> missing = new ArrayList<>(audit.build().sheet().layout().places("each cylinder").orElse(List.of()));
         List<String> states = new ArrayList<>();
+        List<String> loose = new ArrayList<>();
+        for (Value value : audit.values()) {
+            if (value.of().equals(quantity) && !value.derived() && missing.contains(value.at())
+                    && values.stream().noneMatch(v -> v.at().equals(value.at()))) {
+                loose.add(value.at());
+            }
+        }
+        missing.removeAll(loose);
+        if (!loose.isEmpty()) {
+            reads.add("Cylinder " + Wording.join(loose) + " is not read to one figure of the builder's own, and is left out of the comparison.");
+        }
         for (Value value : values) {
             missing.remove(value.at());
             String state = value.asides().getOrDefault("state", "");

@@ -97,9 +97,10 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
      * @param alone    how many of them it settles with nothing beside it
      * @param past     what it speaks of in the past
      * @param raised   what of that a sign or a reading of another look has raised
+     * @param value    what it would settle, all in all
      */
     record Hides(Optional<RiskLevel> worst, String question, int high, int all, int alone, List<String> past,
-            List<String> raised) {
+            List<String> raised, long value) {
     }
 
     /** A look that is worth its effort, and why. */
@@ -280,6 +281,7 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
             int high = 0;
             int all = 0;
             int alone = 0;
+            long value = 0;
             for (Ranked question : open) {
                 boolean hangs = false;
                 boolean rest = false;
@@ -295,6 +297,7 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
                 RiskLevel level = question.heaviest().map(Weight::level).orElse(RiskLevel.LOW);
                 all++;
                 alone += rest ? 0 : 1;
+                value += Worth.question(level, !rest);
                 int order = worst.map(level::compareTo).orElse(-1);
                 if (order < 0) {
                     worst = Optional.of(level);
@@ -311,7 +314,8 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
                     here.add(stands(event));
                 }
             }
-            return new Hides(worst, chief == null ? "" : question(chief), high, all, alone, List.copyOf(past), List.copyOf(here));
+            return new Hides(worst, chief == null ? "" : question(chief), high, all, alone, List.copyOf(past), List.copyOf(here),
+                    value + Worth.raised(here.size()));
         }
 
         /** A need of a kind (`plain bearing clearance`) is spoken of by a look at a member of that kind, and the other way round. */
@@ -340,10 +344,7 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
             return ranked.check().question() + (chain.isEmpty() ? "" : " If not: " + chain.get(chain.size() - 1) + ".");
         }
 
-        /**
-         * Worst harm first, and what a bad sign has raised counts as the worst; of those the least stripping, then the most
-         * that it settles.
-         */
+        /** Those that are worth most for what they cost, {@link Worth}. */
         private List<Advice> next(List<Entry> entries) {
             List<Entry> left = new ArrayList<>();
             for (Entry entry : entries) {
@@ -352,10 +353,8 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
                     left.add(entry);
                 }
             }
-            left.sort(Comparator.comparing(Making::weight).thenComparingInt(e -> e.look().depth().reach())
-                    .thenComparingInt(e -> -e.hides().raised().size()).thenComparingInt(e -> -e.hides().high())
-                    .thenComparingInt(e -> -e.hides().alone()).thenComparingInt(e -> -e.hides().all())
-                    .thenComparingInt(e -> e.look().depth().order()).thenComparing(e -> e.look().id()));
+            left.sort(Comparator.comparing(Making::worth).thenComparingInt(e -> e.look().depth().order())
+                    .thenComparing(e -> e.look().id()));
             if (left.isEmpty()) {
                 for (Entry entry : entries) {
                     if (entry.standing() == Standing.OPEN && !entry.look().tells().isEmpty()) {
@@ -372,8 +371,8 @@ public record Inspection(String name, String engine, boolean visited, List<Entry
             return List.copyOf(advice);
         }
 
-        private static RiskLevel weight(Entry entry) {
-            return entry.hides().raised().isEmpty() ? entry.hides().worst().orElse(RiskLevel.LOW) : RiskLevel.HIGH;
+        private static Worth worth(Entry entry) {
+            return new Worth(entry.hides().value(), entry.look().depth().reach());
         }
 
         private static String why(Entry entry) {

@@ -5,20 +5,32 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import leadlamp.audit.Audit;
 import leadlamp.audit.Auditor;
+import leadlamp.rank.RiskLevel;
 import leadlamp.record.Build;
 import leadlamp.record.RecordReader;
 import leadlamp.record.Yaml;
 import leadlamp.report.Report;
 import leadlamp.words.Vocabulary;
 import leadlamp.words.Words;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Two engines looked at, from the first look to the last. Engines, sellers and figures are invented. */
 class InspectionTest {
@@ -45,7 +57,8 @@ class InspectionTest {
     /** The inspection after each visit; the first has seen nothing. */
     private List<Inspection> follow(String engine, List<Visit> visits) throws IOException {
         Files.createDirectories(folder.resolve("engines"));
-        Files.copy(Path.of("sample-builds/engines", engine), folder.resolve("engines").resolve(engine));
+        Files.copy(Path.of("sample-builds/engines", engine), folder.resolve("engines").resolve(engine),
+                StandardCopyOption.REPLACE_EXISTING);
         Map<String, List<String>> sections = new TreeMap<>();
         List<Inspection> inspections = new ArrayList<>();
         for (int i = 0; i <= visits.size(); i++) {
@@ -132,6 +145,42 @@ class InspectionTest {
         follows(after);
     }
 
+    /** What is told after each visit stands in a file, to be read from the first look to the last. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"six-on-a-pallet", "three-kept-well"})
+    void what_is_told_after_each_visit_is_as_it_stands_in_its_file(String name) throws IOException {
+        boolean six = name.startsWith("six");
+        List<Visit> visits = six ? SIX_ON_A_PALLET : THREE_KEPT_WELL;
+        List<Inspection> after = follow(six ? "moraine-27.yaml" : "tarn-12.yaml", visits);
+        StringBuilder told = new StringBuilder();
+        for (int i = 0; i < after.size(); i++) {
+            told.append(i == 0 ? "=== before the first look\n" : "\n=== after look " + i + ", " + visits.get(i - 1).depth() + "\n");
+            if (i > 0) {
+                visits.get(i - 1).adds().forEach((section, lines) -> lines.forEach(line -> told.append("  ").append(section).append(": ")
+                        .append(line).append('\n')));
+            }
+            told.append(sections(LookText.of(after.get(i), 100, false)));
+        }
+
+        assertThat(told.toString()).isEqualTo(Files.readString(Path.of("src/test/resources/inspection", name + ".txt")));
+    }
+
+    /** What the advice is made of; the plan of all looks, and what each of them says, are left out. */
+    private static String sections(String text) {
+        StringBuilder kept = new StringBuilder();
+        boolean keep = false;
+        for (String line : text.split("\n", -1)) {
+            if (!line.isEmpty() && !line.startsWith(" ")) {
+                keep = line.startsWith("To reckon") || line.endsWith("across the cylinders") || line.startsWith("What stays unknown")
+                        || line.startsWith("The look that is worth");
+            }
+            if (keep) {
+                kept.append(line).append('\n');
+            }
+        }
+        return kept.toString();
+    }
+
     /** The advice never names a look that is answered, changes with what was seen, and the looks left grow fewer. */
     private static void follows(List<Inspection> after) {
         List<List<String>> advice = new ArrayList<>();
@@ -158,6 +207,92 @@ class InspectionTest {
 
     private static Inspection.Standing standing(Inspection inspection, String look) {
         return inspection.entries().stream().filter(e -> e.look().id().equals(look)).findFirst().orElseThrow().standing();
+    }
+
+    // --- the order of the next look
+
+    @Property
+    void more_to_settle_at_the_same_depth_never_comes_later(@ForAll @LongRange(min = 0, max = 100_000) long value,
+            @ForAll @LongRange(min = 0, max = 1000) long more, @ForAll @IntRange(max = 8) int reach) {
+        assertThat(new Worth(value + more, reach)).isLessThanOrEqualTo(new Worth(value, reach));
+    }
+
+    @Property
+    void less_stripping_for_as_much_never_comes_later(@ForAll @LongRange(min = 0, max = 100_000) long value,
+            @ForAll @IntRange(max = 8) int one, @ForAll @IntRange(max = 8) int other) {
+        assertThat(new Worth(value, Math.min(one, other))).isLessThanOrEqualTo(new Worth(value, Math.max(one, other)));
+    }
+
+    @Property
+    void the_order_is_one_order(@ForAll("worths") Worth a, @ForAll("worths") Worth b, @ForAll("worths") Worth c) {
+        assertThat(Integer.signum(a.compareTo(b))).isEqualTo(-Integer.signum(b.compareTo(a)));
+        if (a.compareTo(b) <= 0 && b.compareTo(c) <= 0) {
+            assertThat(a).isLessThanOrEqualTo(c);
+        }
+    }
+
+    @Provide
+    Arbitrary<Worth> worths() {
+        return Combinators.combine(Arbitraries.longs().between(0, 5000), Arbitraries.integers().between(0, 6)).as(Worth::new);
+    }
+
+    @Test
+    void a_worse_question_a_lone_one_and_a_raised_event_each_count_for_more() {
+        assertThat(Worth.question(RiskLevel.HIGH, false)).isGreaterThan(Worth.question(RiskLevel.SERIOUS, false));
+        assertThat(Worth.question(RiskLevel.MEDIUM, true)).isGreaterThan(Worth.question(RiskLevel.MEDIUM, false));
+        assertThat(Worth.raised(1)).isEqualTo(Worth.question(RiskLevel.HIGH, true));
+        assertThat(Worth.raised(0)).isZero();
+    }
+
+    // --- tables made to mislead
+
+    private List<String> reads(String... measurements) throws IOException {
+        String[] lines = new String[measurements.length];
+        for (int i = 0; i < lines.length; i++) {
+            lines[i] = "measurements: { " + measurements[i] + " }";
+        }
+        List<Inspection> after = follow("moraine-27.yaml", List.of(visit("covers off", lines)));
+        return reads(after.get(1));
+    }
+
+    @Test
+    void a_cylinder_above_the_rest_does_not_make_the_rest_low() throws IOException {
+        assertThat(reads("engine compression: [11.9, 12.0, 11.9, 14.6, 12.0, 11.9], unit: bar, state: hot"))
+                .anyMatch(read -> read.startsWith("Cylinder 4 stands above the rest")).noneMatch(read -> read.contains("stand apart"));
+    }
+
+    @Test
+    void readings_that_fall_from_first_to_last_are_laid_to_the_battery_before_the_engine() throws IOException {
+        assertThat(reads("engine compression: [12.6, 12.4, 12.2, 12.0, 11.8, 11.6], unit: bar, state: hot"))
+                .anyMatch(read -> read.startsWith("The readings fall from the first cylinder to the last"));
+        assertThat(reads("engine compression: [12.6, 12.2, 12.4, 12.0, 11.8, 11.6], unit: bar, state: hot"))
+                .noneMatch(read -> read.startsWith("The readings fall"));
+    }
+
+    @Test
+    void oil_in_the_low_cylinder_alone_tells_nothing_of_its_rings() throws IOException {
+        assertThat(reads("engine compression: [11.8, 12.0, 11.9, 11.7, 7.1, 11.9], unit: bar, state: hot",
+                "engine compression wet: 9.0 bar, at: 5")).anyMatch(read -> read.startsWith("Oil lifts cylinder 5")
+                        && read.contains("none of its mates was read wet")).noneMatch(read -> read.endsWith("rings or bore leak."));
+    }
+
+    @Test
+    void a_cylinder_that_pumps_little_and_leaks_no_more_than_its_mates_sends_one_to_its_valve_gear() throws IOException {
+        assertThat(reads("engine compression: [11.8, 12.0, 11.9, 11.7, 7.1, 11.9], unit: bar, state: hot",
+                "engine leak-down: [8, 7, 9, 8, 9, 8], unit: '%', state: hot")).anyMatch(read -> read.startsWith("Cylinder 5 is low, and holds"
+                        + " air no worse"));
+        assertThat(reads("engine compression: [11.8, 12.0, 11.9, 11.7, 11.9, 11.9], unit: bar, state: hot",
+                "engine leak-down: [8, 7, 9, 8, 45, 8], unit: '%', state: hot")).anyMatch(read -> read.startsWith("Cylinder 5 leaks at rest"));
+    }
+
+    @Test
+    void a_cylinder_read_twice_stands_once_and_one_read_as_a_bound_is_not_called_unread() throws IOException {
+        assertThat(reads("engine compression: [11.8, 12.0, 11.9, 11.7, 11.8, 11.9], unit: bar, state: hot",
+                "engine compression: 7.1 bar, at: 5, state: hot")).anyMatch(read -> read.startsWith("Cylinder 5 was read more than once"))
+                        .anyMatch(read -> read.startsWith("Cylinder 5 stands apart"));
+        assertThat(reads("engine compression: [11.8, 12.0, 11.9, 11.7], unit: bar, at: [1, 2, 3, 4], state: hot",
+                "engine compression: under 2 bar, at: 5")).anyMatch(read -> read.startsWith("Cylinder 5 is not read to one figure"))
+                        .anyMatch(read -> read.equals("Not read: cylinder 6."));
     }
 
     @Test
