@@ -186,7 +186,7 @@ public final class Handbook {
             texts("Not recorded", one.erased(), page);
             texts("What comes of it", one.answer(), page);
             lines("The sum", one.sums(), page);
-            texts("Against its limit", one.against(), page);
+            texts("Reading and limit", one.against(), page);
             page.raw("</dl>\n");
         }
     }

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import leadlamp.audit.Case;
 import leadlamp.audit.Check;
 import leadlamp.audit.Expected;
+import leadlamp.audit.Gap;
 import leadlamp.audit.Way;
 import leadlamp.rank.RiskLevel;
 import leadlamp.report.ReportModel;
@@ -26,6 +27,8 @@ import leadlamp.report.Wording;
 public record Lesson(Check check, List<Measuring.Want> wants, List<Shown> wrong, List<Shown> near, List<Shown> open) {
     private static final int NEAR = 4;
     private static final int OPEN = 3;
+    /** How a clear answer begins that holds nothing against a limit. */
+    private static final String NOTHING = "Nothing found";
 
     /**
      * A case as it is shown.
@@ -116,13 +119,32 @@ public record Lesson(Check check, List<Measuring.Want> wants, List<Shown> wrong,
 
     private static String untold(Case one) {
         Set<String> said = new LinkedHashSet<>();
-        for (Map.Entry<String, Expected> place : one.expect().entrySet()) {
-            if (place.getValue() instanceof Expected.Untold) {
-                String text = place.getValue().toString();
-                said.add(Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".");
+        for (Expected expected : one.expect().values()) {
+            if (expected instanceof Expected.Untold untold) {
+                List<String> why = new ArrayList<>();
+                untold.gaps().forEach(gap -> why.add(why(gap)));
+                said.add("Cannot tell: " + String.join("; ", why) + ".");
             }
         }
         return String.join(" ", said);
+    }
+
+    /** Why it cannot be told, to somebody who meets the words for the first time. */
+    private static String why(Gap.Why gap) {
+        return switch (gap) {
+            case NOT_RECORDED -> "it is not recorded, and the step after which it can no longer be got is behind or next";
+            case UNKNOWN -> "it was looked for, and the answer is not known";
+            case FIGURE_NOT_KEPT -> "the record says that it was good, and the figure was not kept";
+            case ONE_SIDE_ONLY -> "what was read proves one side of the limit alone";
+            case WHICH_ONE_NOT_TOLD -> "nobody wrote which one of them it is";
+            case ONLY_TOLD -> "somebody told it, and nobody who builds here has read it";
+            case AS_FOUND_ONLY -> "it was read on the part as it came, not on what goes in";
+            case NOT_READABLE -> "what was written cannot be read";
+            case TOO_COARSE -> "the doubt of the reading is wider than the room that is left to the limit; a finer gauge settles it";
+            case NO_LIMIT -> "neither sheet nor trade gives a limit for it";
+            case SHEET_SILENT -> "the engine sheet is silent on it";
+            case DUE_LATER -> "it is not recorded yet, and there is time: the step that closes it lies ahead";
+        };
     }
 
     private static Shown plain(Case one, String answer) {
@@ -135,7 +157,7 @@ public record Lesson(Check check, List<Measuring.Want> wants, List<Shown> wrong,
         Set<String> against = new LinkedHashSet<>();
         for (ReportModel.Topic topic : worked.report().topics()) {
             for (ReportModel.ClearItem item : topic.items()) {
-                if (item.text().contains(";") && worked.example().expect().containsKey(item.at())) {
+                if (item.text().contains(";") && !item.text().startsWith(NOTHING) && worked.example().expect().containsKey(item.at())) {
                     against.add(item.text());
                 }
             }

@@ -68,7 +68,7 @@ public final class LessonText {
             }
             one.answer().forEach(text -> out.wrap("      says: ", 12, text));
             one.sums().forEach(text -> out.wrap("      sum: ", 11, text));
-            one.against().forEach(text -> out.wrap("      against: ", 15, text));
+            one.against().forEach(text -> out.wrap("      reading: ", 15, text));
         }
     }
 

@@ -2,6 +2,7 @@ package leadlamp.teach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import leadlamp.audit.Check;
@@ -88,7 +89,32 @@ final class Measuring {
         return new Want(word, property(name.get()), "");
     }
 
+    /** Sections of words that are never written: each is worked out of what is. */
+    private Optional<String> workedOut(Name name) {
+        List<String> sections = name instanceof Name.JointWord ? List.of("worked out of joint")
+                : List.of("worked out of " + name.of(), "worked out");
+        for (String section : sections) {
+            Optional<Property> property = words.property(section, name.what());
+            if (property.isPresent()) {
+                Map<String, String> values = new TreeMap<>(property.get().perPart().getOrDefault(name.of(), property.get().values()));
+                List<String> told = new ArrayList<>();
+                values.forEach((value, gloss) -> told.add(value + (gloss.isEmpty() || gloss.equals(value) ? "" : " (" + gloss + ")")));
+                String gloss = property.get().gloss();
+                return Optional.of("never written; worked out from the rest of the record" + (gloss.isEmpty() ? "" : ": " + gloss)
+                        + (told.isEmpty() ? "" : "; " + (told.size() > MANY ? String.join(", ", values.keySet()) : String.join(", ", told))));
+            }
+        }
+        return Optional.empty();
+    }
+
     private String property(Name name) {
+        Optional<String> worked = workedOut(name);
+        if (worked.isPresent()) {
+            return worked.get();
+        }
+        if (name.of().equals("machining") && name instanceof Name.SectionWord) {
+            return "what was done to it, under `machining`: " + words.property("machining", "by").map(by -> said(by, name.of())).orElse("words");
+        }
         List<String> sections = name instanceof Name.JointWord ? List.of("fasteners", "threads", "sheet joints", "any entry")
                 : List.of(name.of(), "parts", "fasteners", "threads", "measurements", "observations", "gauges",
                         "any entry");
