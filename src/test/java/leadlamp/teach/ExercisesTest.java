@@ -14,8 +14,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import leadlamp.audit.Answer;
 import leadlamp.audit.Auditor;
 import leadlamp.audit.Casebook;
+import leadlamp.record.Build;
+import leadlamp.record.Fingerprint;
 import leadlamp.record.RecordReader;
 import leadlamp.record.Yaml;
 import leadlamp.report.ProblemText;
@@ -23,6 +28,7 @@ import leadlamp.report.Report;
 import leadlamp.report.ReportModel;
 import leadlamp.words.Vocabulary;
 import leadlamp.words.Words;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,7 +36,8 @@ import org.junit.jupiter.api.io.TempDir;
 class ExercisesTest {
     private static final Vocabulary WORDS = Words.compiled();
     private static final Auditor AUDITOR = Auditor.compiled();
-    private static final Exercises EXERCISES = new Exercises(new Examples(WORDS, AUDITOR, Casebook.compiled()));
+    private static final Examples SHARED = new Examples(WORDS, AUDITOR, Casebook.compiled());
+    private static final Exercises EXERCISES = new Exercises(SHARED);
     private static final Marker MARKER = new Marker(WORDS, AUDITOR);
 
     @TempDir
@@ -83,6 +90,57 @@ class ExercisesTest {
                 assertThat(beside).as(topic + ": " + item.text()).contains(item.check());
             }
         }
+    }
+
+    @Test
+    @Tag("long")
+    void two_hundred_exercises_over_topics_and_seeds_have_each_fault_found_and_none_hidden_by_another() {
+        List<String> topics = new ArrayList<>(EXERCISES.topics());
+        topics.add("");
+        AtomicInteger made = new AtomicInteger();
+        List<String> wrong = IntStream.range(0, 200).parallel().mapToObj(i -> {
+            String topic = topics.get(i % topics.size());
+            int faults = 1 + i / topics.size() % 3;
+            try {
+                Exercise exercise = new Exercises(SHARED).make(topic, faults, 100 + i, List.of());
+                made.incrementAndGet();
+                return wrong(exercise, faults);
+            } catch (Exercises.CannotMake few) {
+                return "";
+            }
+        }).filter(text -> !text.isEmpty()).toList();
+
+        assertThat(wrong).isEmpty();
+        assertThat(made.get()).isGreaterThan(190);
+    }
+
+    /** What is not as promised of one exercise, read as its apprentice would have it audited. */
+    private static String wrong(Exercise exercise, int faults) {
+        Yaml.File file = Yaml.text(exercise.record(), Exercise.RECORD);
+        Map<String, String> files = exercise.files();
+        String sheetName = files.keySet().iterator().next();
+        RecordReader reader = new RecordReader(WORDS);
+        Yaml.File sheet = Yaml.text(files.get(sheetName), sheetName);
+        Build build = reader.build(file.tree().orElseThrow(), Exercise.RECORD, file.lines(), file.problems(),
+                reader.sheet(sheet.tree().orElseThrow(), sheetName, sheet.lines()), Fingerprint.NONE);
+        Set<String> found = new TreeSet<>();
+        AUDITOR.audit(build).answers().forEach(answer -> {
+            if (answer instanceof Answer.Found) {
+                found.add(answer.check().id());
+            }
+        });
+        Set<String> planted = new TreeSet<>();
+        Set<String> beside = new TreeSet<>();
+        exercise.faults().forEach(fault -> {
+            planted.add(fault.check());
+            Casebook.compiled().of(fault.check()).stream().filter(c -> c.name().equals(fault.name())).forEach(c -> beside.addAll(c.also().keySet()));
+        });
+        beside.addAll(planted);
+        String name = exercise.id() + " (" + String.join(", ", planted) + ")";
+        return !build.leftOut().isEmpty() || !build.problems().isEmpty() ? name + ": not all of it can be read"
+                : planted.size() != faults ? name + ": " + planted.size() + " faults, not " + faults
+                : !found.containsAll(planted) ? name + ": only found " + found
+                : !beside.containsAll(found) ? name + ": found besides " + found : "";
     }
 
     @Test
