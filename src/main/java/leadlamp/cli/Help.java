@@ -41,7 +41,7 @@ final class Help {
                   --as FORM               terminal (as it is), html or json
                   --out FILE or FOLDER    write it there
                   --steps                 each step of the reasoning
-              leadlamp schema NAME        a JSON Schema: answer (of --as json), record or sheet (for an editor of YAML)
+              leadlamp schema NAME        a JSON Schema: answer or past (of --as json), record or sheet (for an editor)
               leadlamp help               this
               leadlamp version            which Leadlamp this is
 

@@ -110,7 +110,7 @@ public final class Main {
     }
 
     private static int schema(List<String> typed, Say say) throws Complaint, IOException {
-        List<String> known = new ArrayList<>(List.of("answer", "record", "sheet"));
+        List<String> known = new ArrayList<>(List.of("answer", "past", "record", "sheet"));
         String name = Arguments.of(typed, Map.of()).one("schema");
         if (!known.contains(name)) {
             throw Arguments.unknown("schema", name, known);

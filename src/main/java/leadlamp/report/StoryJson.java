@@ -11,7 +11,7 @@ import leadlamp.past.Story;
 import leadlamp.record.Build;
 import leadlamp.record.Where;
 
-/** Writes the past of an engine as JSON, each step of the reasoning with it. */
+/** Writes the past of an engine as JSON, each step of the reasoning with it, in the form of the resource `schema/past.json`. */
 public final class StoryJson {
     private static final int FORM = 1;
 

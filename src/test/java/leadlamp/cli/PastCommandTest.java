@@ -3,6 +3,10 @@ package leadlamp.cli;
 import static leadlamp.cli.Typed.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -81,6 +85,15 @@ class PastCommandTest {
         assertThat(command("past", turned, "--as", "json").out()).containsSubsequence("\"event\" : \"cam-gear-turned\"",
                 "\"standing\" : \"supported\"", "\"sign\" : \"gear-witness-turned\"", "\"weight\" : \"strong\"", "\"line\" : 7",
                 "\"tellApart\"", "\"recorded\" : \"nothing\"");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("histories")
+    void the_data_of_a_history_are_of_the_form_that_the_schema_gives(String history) throws IOException {
+        String json = command("past", bench.resolve(history).toString(), "--as", "json").out();
+        JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(command("schema", "past").out());
+
+        assertThat(schema.validate(new ObjectMapper().readTree(json))).isEmpty();
     }
 
     @Test
