@@ -2,6 +2,7 @@ package leadlamp.audit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,14 @@ final class FactsOf {
     static final String AS_FOUND = " as found";
     static final String AS_TRIAL = " as trial";
     private static final Set<String> OTHER = Set.of("new", "second-hand", "ready");
+    /** Faces and ends, with the part that they go and come with. */
+    private static final Map<String, String> BELONGS = Map.of("cam lobe", "camshaft", "head face", "head", "combustion chamber", "head", "block face",
+            "block", "valve tip", "valve", "valve seat", "seat insert");
+    /** What is worked on when a part is tight in it. */
+    private static final Map<String, String> SEAT = Map.of("camshaft", "cam bearing");
+    private static final Set<String> METAL_OFF = Set.of("mill", "grind", "cut", "turn", "lap", "hone", "bore", "insert", "line bore", "line hone");
+    /** What goes deeper than a cut. */
+    private static final Set<String> DEEP = Set.of("cracked", "broken", "bent", "moved", "play");
 
     private final Vocabulary words;
     private final Map<String, String> kinds = new HashMap<>();
@@ -39,7 +48,8 @@ final class FactsOf {
         for (Statement statement : build.statements()) {
             Fact fact = fact(statement);
             if (fact != null && !(fact instanceof NotSeen && ofTheOldOne(statement, renewed))) {
-                boolean gone = fact instanceof Seen && found(statement) && (ofTheOldOne(statement, renewed) || lookedSince(build, statement));
+                boolean gone = fact instanceof Seen && (ofTheOldOne(statement, renewed) || workedAway(build, statement)
+                        || (found(statement) || trial(statement)) && lookedSince(build, statement));
                 facts.add(gone ? ((Seen) fact).gone() : fact);
             }
         }
@@ -63,13 +73,34 @@ final class FactsOf {
     /** That nothing was seen on the part that came out says nothing of the one that goes in. */
     private static boolean ofTheOldOne(Statement s, Map<String, List<String>> renewed) {
         if (found(s)) {
-            for (String place : renewed.getOrDefault(s.of(), List.of())) {
-                if (Place.related(place, s.at())) {
-                    return true;
+            for (String part : List.of(s.of(), BELONGS.getOrDefault(s.of(), s.of()))) {
+                for (String place : renewed.getOrDefault(part, List.of())) {
+                    if (Place.related(place, s.at())) {
+                        return true;
+                    }
                 }
             }
         }
         return false;
+    }
+
+    /** Whether metal was taken off where a face was found hurt. */
+    private static boolean workedAway(Build build, Statement seen) {
+        if (!found(seen) || DEEP.contains(seen.what())) {
+            return false;
+        }
+        Set<String> parts = new HashSet<>(List.of(seen.of(), BELONGS.getOrDefault(seen.of(), seen.of()), SEAT.getOrDefault(seen.of(), seen.of())));
+        for (Statement s : build.statements()) {
+            if (s.form() == Statement.Form.STATED && s.of().equals("machining") && METAL_OFF.contains(s.says()) && parts.contains(s.what())
+                    && Place.related(s.at(), seen.at())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean trial(Statement s) {
+        return s.asides().getOrDefault("as", "").equals("trial");
     }
 
     private static boolean found(Statement s) {

@@ -127,12 +127,8 @@ final class CamDrive {
                     .by(v -> CamTiming.separation(v.get("intake lobe centre"), v.get("exhaust lobe centre")))
                     .sum("half of ({intake lobe centre} + {exhaust lobe centre})").figures(1);
             case "cam teeth out" -> value(name).from(reading("cam timing error"), DriveLines.camTeeth(), reading("cam gear setting").optional())
-                    .by(v -> Math.max(0, Math.abs(CamTiming.teethOut(v.get("cam timing error"), (int) Math.round(v.get("sheet drive teeth"))))
-                            - Math.abs(CamTiming.teethOut(v.get("cam gear setting", 0), (int) Math.round(v.get("sheet drive teeth"))))))
-                    .sum((v, r) -> r == 0 ? "0 teeth (out by " + v.show("cam timing error") + Template.fill("[, set by {cam gear setting}])", v)
-                            : "(" + v.show(Math.abs(v.get("cam timing error")), "cam timing error") + (v.has("cam gear setting") ? " - set by "
-                                    + v.show(Math.abs(v.get("cam gear setting")), "cam gear setting") : "") + ") / (720 crank deg / "
-                                    + v.show("sheet drive teeth") + " teeth)").figures(2);
+                    .by(v -> Math.abs(CamTiming.teethOut(v.get("cam timing error") - v.get("cam gear setting", 0), (int) Math.round(v.get("sheet drive teeth")))))
+                    .sum((v, r) -> offItsSetting(v) + " / (720 crank deg / " + v.show("sheet drive teeth") + " teeth)").figures(2);
             case "cam phaser free play in crank degrees" -> value(name).from(reading("cam phaser free play"))
                     .by(v -> CamTiming.crankOfCam(v.get("cam phaser free play"))).sum("2 x {cam phaser free play}").figures(1);
             case "shaft phase error in crank degrees" -> value(name).from(phaseError(), turns())
@@ -193,6 +189,16 @@ final class CamDrive {
                     .sum("arctan({cam gear line difference} / {sheet centre distance})").figures(2);
             default -> null;
         };
+    }
+
+    private static String offItsSetting(In v) {
+        double error = v.get("cam timing error");
+        double set = v.get("cam gear setting", 0);
+        if (!v.has("cam gear setting")) {
+            return v.show(Math.abs(error), "cam timing error");
+        }
+        return error >= set ? "(" + v.show("cam timing error") + " - set " + v.show("cam gear setting") + ")"
+                : "(set " + v.show("cam gear setting") + " - " + v.show("cam timing error") + ")";
     }
 
     private static boolean exhaust(String place) {

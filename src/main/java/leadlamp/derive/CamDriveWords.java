@@ -24,6 +24,7 @@ final class CamDriveWords {
     /** Turns after which paint can serve as a proof: those of one round of the cams. */
     private static final double ONE_ROUND = 2;
     private static final String BELT = "timing belt";
+    private static final String OLD_BELT = "old timing belt";
     private static final String CHAIN = "timing chain";
     private static final String DAMPER = "crank damper";
     private static final String COMPANION = "belt companion";
@@ -33,6 +34,14 @@ final class CamDriveWords {
     private static final String DRIVE = "timing drive";
     private static final List<String> RUN = List.of("kept", "second-hand", "repaired", "there");
     private static final List<String> GONE = List.of("missing", "deleted");
+    private static final List<String> YES_NO = List.of("yes", "no");
+    /** States of a part that is the same one that was looked at when it came in. */
+    private static final List<String> SAME = List.of("kept", "there");
+    /** What no later look takes away from a part that stays and was not worked on. */
+    private static final List<String> STAYS = List.of("cracked", "broken", "bent", "stepped", "worn", "teeth damaged", "edge wear", "frayed", "torn",
+            "hard", "rubber lost", "melted");
+    private static final List<String> BEARING_SIGNS = List.of("noise", "tight", "cracked", "broken", "worn", "heat colour");
+    private static final List<String> WEEP_SIGNS = List.of("leak", "wet", "coolant", "salt crust");
 
     private final Telling tells;
     private final Site site;
@@ -50,12 +59,17 @@ final class CamDriveWords {
         names.put("cam gear seat in question", List.of("home-made", "looked"));
         names.put("cam gear seat", List.of("home", "gap at face"));
         names.put("cam gear clamp", List.of("sound", "oil", "moved"));
-        for (String part : List.of("cam gear pin", "cam phaser", "crank nose", "crank key", "friction washer", BELT, "belt cover",
-                "belt guide plate")) {
+        for (String part : List.of("cam gear pin", "cam phaser", "crank nose", "crank key", "crank gear", "friction washer", BELT, OLD_BELT, "belt cover",
+                "belt guide plate", "locking pin")) {
             names.put(part + " shows", List.of("sound", "new", "kinked", "cracked", "broken", "bent", "rubs", "edge wear", "teeth damaged",
-                    "cut away", "fretting", "hammered", "play", "oil"));
+                    "cut away", "fretting", "hammered", "play", "oil", "stepped", "worn", "witness mark", "frayed", "torn", "soft", "hard", "rubber lost",
+                    "melted", "burnt"));
         }
-        names.put("crank key in question", List.of("kept", "looked"));
+        names.put("timing belt distance against sheet", List.of("inside", "over"));
+        names.put("drive tensioner firm", List.of("soft", "sticks", "cracked", "broken"));
+        names.put("camshaft timing proof", List.of("measured", "left out", "failed", "not proved", "before the drive"));
+        names.put("camshaft stands as set", YES_NO);
+        names.put("crank key in question", List.of("kept", "looked", "missing"));
         names.put("joint holds crank gear", List.of("yes"));
         names.put("joint friction washer", List.of("wanted", "not listed"));
         names.put("joint grip limit", List.of("given", "none"));
@@ -73,22 +87,24 @@ final class CamDriveWords {
         names.put("timing belt make in question", List.of("read", "not the maker's"));
         names.put("timing belt teeth against sheet", List.of("same", "other"));
         names.put("timing belt form against gears", List.of("same", "other"));
+        names.put("belt companion there", YES_NO);
         names.put("belt companion roll in question", List.of("kept", "looked"));
         names.put("belt companion role", List.of("roller", "pump"));
-        names.put("belt companion turning", List.of("even", "new", "rough turning", "play"));
+        names.put("belt companion turning", List.of("even", "new", "rough turning", "play", "noise", "tight", "cracked", "broken", "worn",
+                "heat colour"));
         names.put("belt companion weep", List.of("dry", "new", "weeps"));
         names.put("drive tensioner travel in question", List.of("window", "travel", "pointer"));
         names.put("drive tensioner set", List.of("pointer right", "pointer off", "by extension"));
         names.put("drive tensioner works", List.of("fixed", "spring", "ratchet", "sealed", "oil-fed", "untold"));
         names.put("drive tensioner seal", List.of("dry", "new", "leaks"));
         names.put("drive tensioner release", List.of("wanted", "not wanted"));
-        names.put("drive tensioner released", List.of("yes", "left out"));
+        names.put("drive tensioner released", List.of("yes", "left out", "before the drive"));
         names.put("drive tensioner sink limit", List.of("given", "none"));
         names.put("timing drive paint", List.of("meets", "off", "off and moved"));
         names.put("timing drive paint comes back", List.of("every round", "seldom"));
         names.put("timing drive proof", List.of("fixed marks", "measured", "paint alone"));
         names.put("timing drive marks", List.of("meet", "off", "measured"));
-        names.put("timing drive first turn", List.of("by hand", "by starter", "hard stop"));
+        names.put("timing drive first turn", List.of("by hand", "by starter", "hard stop", "before the drive"));
         names.put("camshaft grind", List.of("as sheet", "other"));
         names.put("camshaft measured", List.of("yes", "no"));
         names.put("camshaft timing in question", List.of("face cut", "gasket", "cam changed", "gear changed"));
@@ -100,7 +116,7 @@ final class CamDriveWords {
         names.put("timing chain growth in question", List.of("kept", "read"));
         names.put("timing chain lag", List.of("reckoned", "not reckoned"));
         names.put("drive gear teeth in question", List.of("new belt", "new chain"));
-        names.put("drive gear teeth", List.of("even", "teeth damaged", "worn", "pitted", "corroded"));
+        names.put("drive gear teeth", List.of("even", "teeth damaged", "worn", "pitted", "corroded", "broken", "cracked", "grooved", "scored", "stepped"));
         names.put("timed shaft role", List.of("balance shaft", "other"));
         names.put("timed shaft marks", List.of("meet", "off", "out"));
         names.put("balance shaft out", List.of("yes"));
@@ -117,24 +133,26 @@ final class CamDriveWords {
         CamDriveWords words = new CamDriveWords(tells);
         for (String gear : tells.places("each cam gear with a pin", "cam gear pin length")) {
             words.seat(gear);
-            words.shows("cam gear pin", gear, false, "cracked", "broken");
+            words.shows("cam gear pin", gear, false, List.of("cracked", "broken"), "bent", "stepped", "hammered", "worn");
         }
         words.formed("each adjustable cam gear", "adjustable").forEach(words::clamp);
         words.crankKey();
+        words.shows("locking pin", Place.ENGINE, false, List.of("bent"), "broken", "cracked", "worn");
         words.crankJoint();
         words.damper();
         for (String belt : words.site.places("each belt drive").orElse(List.of())) {
             words.bath(belt);
-            words.shows(BELT, belt, false, "kinked", "cracked", "edge wear", "teeth damaged");
+            words.shows(BELT, belt, false, List.of("kinked", "cracked", "edge wear", "teeth damaged"), "frayed", "torn", "soft", "hard", "rubber lost", "melted");
+            words.distance(belt);
             words.tension(belt);
             words.make(belt);
         }
         for (String belt : words.site.places("each dry belt").orElse(List.of())) {
             words.wetting(belt);
-            words.shows("belt cover", belt, true, "cut away", "cracked");
+            words.shows("belt cover", belt, true, List.of("cut away", "cracked"), "broken", "torn", "melted", "rubs", "burnt");
         }
         for (String plate : words.site.places("each guide plate").orElse(List.of())) {
-            words.shows("belt guide plate", plate, true, "rubs", "bent");
+            words.shows("belt guide plate", plate, true, List.of("rubs", "bent"), "cracked", "broken");
         }
         words.site.places("each belt companion").orElse(List.of()).forEach(words::companion);
         words.site.places("each tensioner").orElse(List.of()).forEach(words::tensioner);
@@ -178,29 +196,61 @@ final class CamDriveWords {
      * What a part shows as it goes together. What was found on the one that came out is no fault of a new one, and a look at the old
      * one proves nothing of it.
      */
-    private void shows(String part, String at, boolean newIsSound, String... signs) {
+    private void shows(String part, String at, boolean newIsSound, List<String> signs, String... more) {
         String named = part.equals(BELT) ? belt(at) : part;
         Optional<Statement> state = state(named, at);
-        boolean fresh = state.filter(s -> s.says().equals("new") || s.says().equals("ready")).isPresent();
         List<Where> looked = new ArrayList<>();
         List<String> lacks = new ArrayList<>();
-        for (String sign : signs) {
-            Optional<Statement> look = fresh ? look(named, at, sign) : lookAtAnyTime(named, at, sign);
+        List<String> all = new ArrayList<>(signs);
+        all.addAll(List.of(more));
+        for (String sign : all) {
+            Optional<Statement> look = shown(named, at, sign, state);
             if (isSeen(look)) {
                 tells.say(part, at, "shows", sign, look);
                 return;
             }
             look.ifPresent(s -> looked.add(s.where()));
-            if (look.isEmpty()) {
+            if (look.isEmpty() && signs.contains(sign)) {
                 lacks.add(named + " " + sign);
             }
         }
-        if (fresh && newIsSound) {
+        if (fresh(state).isPresent() && newIsSound) {
             tells.say(part, at, "shows", "new", state);
         } else if (lacks.isEmpty()) {
             tells.say(part, at, "shows", "sound", looked);
         } else {
             tells.lack(part + " shows", at, lacks.toArray(new String[0]));
+        }
+    }
+
+    /**
+     * The look that tells of a sign as the part goes together. Of one that stays, what never heals counts whenever it was seen; of one
+     * that was worked on, what was found before counts no more.
+     */
+    private Optional<Statement> shown(String part, String at, String sign, Optional<Statement> state) {
+        boolean same = state.filter(s -> SAME.contains(s.says())).isPresent();
+        Optional<Statement> stays = same && STAYS.contains(sign)
+                ? ever(part.equals(BELT) ? List.of(part, OLD_BELT) : List.of(part), at, sign) : Optional.empty();
+        if (stays.isPresent()) {
+            return stays;
+        }
+        boolean mended = state.filter(s -> s.says().equals("repaired")).isPresent();
+        return fresh(state).isPresent() || mended ? look(part, at, sign) : lookAtAnyTime(part, at, sign);
+    }
+
+    private static Optional<Statement> fresh(Optional<Statement> state) {
+        return state.filter(s -> s.says().equals("new") || s.says().equals("ready"));
+    }
+
+    /** How far a belt that stays has run, beside what the sheet lets it run. */
+    private void distance(String belt) {
+        Optional<Statement> run = site.word(belt(belt), belt, "distance").filter(s -> s.value().isPresent());
+        Optional<Statement> most = DriveLines.line(site, belt, "change after distance").filter(s -> s.value().isPresent());
+        boolean stays = state(belt(belt), belt).filter(s -> RUN.contains(s.says())).isPresent();
+        if (stays && run.isPresent() && most.isPresent()) {
+            boolean over = run.get().value().get().low() > most.get().value().get().high();
+            tells.say(BELT, belt, "distance against sheet", over ? "over" : "inside", run.get().told().orElse(""),
+                    List.of(run.get().where(), most.get().where()));
         }
     }
 
@@ -211,11 +261,21 @@ final class CamDriveWords {
         tells.say("crank key", engine, "in question", "kept", fitted.flatMap(f -> tells.word(List.of("crank key"), engine, "state",
                 RUN.toArray(new String[0]))));
         tells.say("crank key", engine, "in question", "looked", tells.looked(List.of("crank key", "crank nose"), engine, "hammered", "fretting"));
-        shows("crank key", engine, true, "hammered");
+        tells.say("crank key", engine, "in question", "missing", tells.word(List.of("crank key"), engine, "state", "missing"));
+        tells.say("crank key", engine, "in question", "looked", tells.seen(List.of("crank gear", "crank key", "crank nose"), engine, "fretting", "hammered",
+                "play", "witness mark", "cracked", "broken", "bent", "stepped", "worn"));
+        shows("crank key", engine, true, List.of("hammered"), "cracked", "broken", "bent", "stepped", "worn");
+        for (String sign : List.of("witness mark", "fretting", "hammered", "play", "cracked")) {
+            Optional<Statement> look = shown("crank gear", engine, sign, state("crank gear", engine));
+            if (isSeen(look)) {
+                tells.say("crank gear", engine, "shows", sign, look);
+                break;
+            }
+        }
         boolean otherShaft = tells.word(List.of("crankshaft"), engine, "state", "new", "second-hand").isPresent()
                 || tells.machined(List.of("crank nose"), engine, "turn", "grind", "weld", "bore", "mill").isPresent();
         nose(otherShaft);
-        shows("friction washer", engine, false, "oil");
+        shows("friction washer", engine, false, List.of("oil"));
     }
 
     /** The nose of the shaft that goes in: what was found on another one, or before it was repaired, is past. */
@@ -224,8 +284,13 @@ final class CamDriveWords {
         String part = "crank nose";
         Optional<Statement> fretting = other ? look(part, engine, "fretting") : lookAtAnyTime(part, engine, "fretting");
         Optional<Statement> hammered = other ? look(part, engine, "hammered") : lookAtAnyTime(part, engine, "hammered");
-        if (isSeen(fretting) || isSeen(hammered)) {
-            Optional<Statement> sign = isSeen(hammered) ? hammered : fretting;
+        Optional<Statement> hurt = Optional.empty();
+        for (String sign : List.of("cracked", "broken", "worn", "stepped")) {
+            Optional<Statement> look = other ? look(part, engine, sign) : lookAtAnyTime(part, engine, sign);
+            hurt = hurt.or(() -> look.filter(s -> s.form() == Statement.Form.SEEN));
+        }
+        if (isSeen(fretting) || isSeen(hammered) || hurt.isPresent()) {
+            Optional<Statement> sign = isSeen(hammered) ? hammered : isSeen(fretting) ? fretting : hurt;
             tells.say(part, engine, "shows", sign.get().what(), sign);
         } else if (fretting.isPresent() && hammered.isPresent()) {
             tells.say(part, engine, "shows", "sound", List.of(fretting.get().where(), hammered.get().where()));
@@ -258,7 +323,7 @@ final class CamDriveWords {
                 .or(() -> site.sheet("layout", engine, DAMPER));
         String ring = form.map(Statement::says).orElse("rubber");
         tells.say(DAMPER, engine, "in question", "kept", state);
-        for (String sign : List.of("cracked", "soft", "moved", "dented", "leak")) {
+        for (String sign : List.of("cracked", "soft", "moved", "dented", "leak", "torn", "hard", "broken")) {
             Optional<Statement> look = look(DAMPER, engine, sign);
             if (look.isPresent()) {
                 tells.say(DAMPER, engine, "in question", "looked", look);
@@ -280,7 +345,25 @@ final class CamDriveWords {
 
     private void bath(String belt) {
         tells.say(BELT, belt, "bath", "oil", DriveLines.line(site, belt, "runs").filter(s -> s.says().equals("in oil")));
-        limit("old timing belt", belt, "width limit", "old timing belt width");
+        limit(OLD_BELT, belt, "width limit", "old timing belt width");
+        List<Where> looked = new ArrayList<>();
+        List<String> lacks = new ArrayList<>();
+        for (String sign : List.of("cracked", "soft", "rubber lost", "frayed", "torn", "teeth damaged")) {
+            Optional<Statement> look = lookAtAnyTime(OLD_BELT, belt, sign).or(() -> asFound(BELT, belt, sign));
+            if (isSeen(look)) {
+                tells.say(OLD_BELT, belt, "shows", sign, look);
+                return;
+            }
+            look.ifPresent(s -> looked.add(s.where()));
+            if (look.isEmpty() && List.of("cracked", "soft", "rubber lost").contains(sign)) {
+                lacks.add(OLD_BELT + " " + sign);
+            }
+        }
+        if (lacks.isEmpty()) {
+            tells.say(OLD_BELT, belt, "shows", "sound", looked);
+        } else {
+            tells.lack(OLD_BELT + " shows", belt, lacks.toArray(new String[0]));
+        }
     }
 
     private void wetting(String belt) {
@@ -397,10 +480,15 @@ final class CamDriveWords {
                 "home-made", "unknown"));
         teeth(belt);
         Optional<Statement> own = told(site.word(BELT, belt, "tooth form"));
-        Optional<Statement> gears = told(tells.word(List.of("cam gear", "crank gear"), Place.ENGINE, "tooth form"));
-        if (own.isPresent() && gears.isPresent()) {
-            tells.say(BELT, belt, "form against gears", alike(own.get().says(), gears.get().says()) ? "same" : "other",
-                    List.of(own.get().where(), gears.get().where()));
+        List<Statement> gears = new ArrayList<>();
+        for (String gear : List.of("cam gear", "crank gear")) {
+            site.said(gear).stream().filter(s -> s.what().equals("tooth form") && !s.says().equals("unknown")).forEach(gears::add);
+        }
+        if (own.isPresent() && !gears.isEmpty()) {
+            // One gear of another form is enough.
+            Statement beside = gears.stream().filter(s -> !alike(own.get().says(), s.says())).findFirst().orElse(gears.get(0));
+            tells.say(BELT, belt, "form against gears", alike(own.get().says(), beside.says()) ? "same" : "other",
+                    List.of(own.get().where(), beside.where()));
         }
     }
 
@@ -409,7 +497,16 @@ final class CamDriveWords {
     }
 
     private static boolean alike(String one, String other) {
-        return letters(one).equals(letters(other));
+        return shape(one).equals(shape(other));
+    }
+
+    /** The two families of toothed belts have several names each. */
+    private static String shape(String text) {
+        String letters = letters(text);
+        if (List.of("round", "rounded", "curved", "curvilinear", "roundtooth", "roundteeth", "halfround").contains(letters)) {
+            return "round";
+        }
+        return List.of("straight", "trapezoidal", "trapezoid", "trapezium", "flat", "square").contains(letters) ? "straight" : letters;
     }
 
     private static String letters(String text) {
@@ -458,20 +555,27 @@ final class CamDriveWords {
         }
         String part = piece.get().part();
         List<String> at = List.of(piece.get().at(), name);
+        // What is not there has no age; that it is missing is asked elsewhere.
+        tells.say(COMPANION, name, "there", state(part, piece.get().at()).filter(s -> GONE.contains(s.says())).isPresent() ? "no" : "yes",
+                state(part, piece.get().at()));
         String role = part.endsWith("pump") ? "pump" : part.equals("belt tensioner") || part.equals("belt idler") ? "roller" : "";
         if (role.isEmpty()) {
             return;
         }
         Optional<Statement> state = state(part, piece.get().at());
-        Optional<Statement> fresh = state.filter(s -> s.says().equals("new") || s.says().equals("ready"));
-        Optional<Statement> rough = look(part, at, "rough turning");
-        Optional<Statement> play = look(part, at, "play");
-        Optional<Statement> leak = look(part, at, "leak");
+        Optional<Statement> fresh = fresh(state);
+        boolean same = state.filter(s -> SAME.contains(s.says())).isPresent();
+        Optional<Statement> rough = lookOf(part, at, "rough turning", same);
+        Optional<Statement> play = lookOf(part, at, "play", same);
+        Optional<Statement> worse = firstSeen(part, at, BEARING_SIGNS, same);
+        Optional<Statement> leak = lookOf(part, at, "leak", same);
+        Optional<Statement> wet = role.equals("pump") ? firstSeen(part, at, WEEP_SIGNS, same) : leak.filter(s -> s.form() == Statement.Form.SEEN);
         tells.say(COMPANION, name, "role", role, state.map(s -> List.of(s.where())).orElse(List.of()));
         tells.say(COMPANION, name, "roll in question", "kept", state.filter(s -> RUN.contains(s.says())));
-        tells.say(COMPANION, name, "roll in question", "looked", rough.or(() -> play).or(() -> role.equals("pump") ? leak : Optional.empty()));
-        if (isSeen(rough) || isSeen(play)) {
-            Optional<Statement> sign = isSeen(rough) ? rough : play;
+        tells.say(COMPANION, name, "roll in question", "looked", rough.or(() -> play).or(() -> worse).or(() -> role.equals("pump") ? wet.or(() -> leak)
+                : Optional.empty()));
+        if (isSeen(rough) || isSeen(play) || worse.isPresent()) {
+            Optional<Statement> sign = isSeen(rough) ? rough : isSeen(play) ? play : worse;
             tells.say(COMPANION, name, "turning", sign.get().what(), sign);
         } else if (fresh.isPresent()) {
             tells.say(COMPANION, name, "turning", "new", fresh);
@@ -480,13 +584,28 @@ final class CamDriveWords {
         } else {
             lackSigns("belt companion turning", name, part, rough, "rough turning", play, "play");
         }
-        if (isSeen(leak)) {
-            tells.say(COMPANION, name, "weep", "weeps", leak);
+        if (wet.isPresent()) {
+            tells.say(COMPANION, name, "weep", "weeps", wet);
         } else if (fresh.isPresent() || leak.isPresent()) {
             tells.say(COMPANION, name, "weep", fresh.isPresent() ? "new" : "dry", fresh.or(() -> leak));
         } else {
             tells.lack("belt companion weep", name, part + " leak");
         }
+    }
+
+    /** The last look as the part goes together; of one that stays, the look at it as it came in where there is no later one. */
+    private Optional<Statement> lookOf(String part, List<String> at, String sign, boolean same) {
+        return look(part, at, sign).or(() -> same ? asFound(part, at.get(0), sign) : Optional.empty());
+    }
+
+    private Optional<Statement> firstSeen(String part, List<String> at, List<String> signs, boolean same) {
+        for (String sign : signs) {
+            Optional<Statement> look = lookOf(part, at, sign, same);
+            if (isSeen(look)) {
+                return look;
+            }
+        }
+        return Optional.empty();
     }
 
     private void lackSigns(String word, String at, String part, Optional<Statement> one, String first, Optional<Statement> other, String second) {
@@ -542,9 +661,16 @@ final class CamDriveWords {
         }
         tells.say(TENSIONER, place, "works", works, form.map(s -> List.of(s.where())).orElse(List.of()));
         Optional<Statement> leak = look(part, at, "leak");
-        Optional<Statement> fresh = state.filter(s -> s.says().equals("new") || s.says().equals("ready"));
-        if (isSeen(leak)) {
-            tells.say(TENSIONER, place, "seal", "leaks", leak);
+        Optional<Statement> wet = firstSeen(part, at, List.of("leak", "oil", "wet"), false);
+        Optional<Statement> fresh = fresh(state);
+        for (String sign : List.of("soft", "sticks", "cracked", "broken")) {
+            Optional<Statement> look = look(part, at, sign);
+            if (isSeen(look)) {
+                tells.say(TENSIONER, place, "firm", sign, look);
+            }
+        }
+        if (wet.isPresent()) {
+            tells.say(TENSIONER, place, "seal", "leaks", wet);
         } else if (fresh.isPresent() || leak.isPresent()) {
             tells.say(TENSIONER, place, "seal", fresh.isPresent() ? "new" : "dry", fresh.or(() -> leak));
         } else {
@@ -558,7 +684,10 @@ final class CamDriveWords {
         Optional<Statement> step = step("tensioner released", place);
         if (step.isPresent()) {
             boolean not = List.of("left out", "failed", "not proved").contains(step.get().says());
-            tells.say(TENSIONER, place, "released", not ? "left out" : "yes", step);
+            boolean early = laid(place).filter(l -> tells.before(step.get(), l)).isPresent();
+            tells.say(TENSIONER, place, "released", not ? "left out" : early ? "before the drive" : "yes", step);
+        } else if (isSeen(look(part, at, "locked"))) {
+            tells.say(TENSIONER, place, "released", "left out", look(part, at, "locked"));
         } else {
             tells.lack("drive tensioner released", place, "steps tensioner released");
         }
@@ -657,6 +786,8 @@ final class CamDriveWords {
             tells.say(DRIVE, place, what, "by starter", starter);
         } else if (isSeen(stop) && !provedTightSince(turned.orElse(stop.get()))) {
             tells.say(DRIVE, place, what, "hard stop", stop);
+        } else if (turned.isPresent() && laid(place).filter(l -> tells.before(turned.get(), l)).isPresent()) {
+            tells.say(DRIVE, place, what, "before the drive", turned);
         } else if (turned.isPresent()) {
             tells.say(DRIVE, place, what, "by hand", turned);
         } else if (open("turned by hand").isPresent()) {
@@ -664,6 +795,13 @@ final class CamDriveWords {
         } else {
             tells.lack("timing drive " + what, place, "steps turned by hand");
         }
+    }
+
+    /** The step after which the drive lies as it does now: fitted, or moved after that. */
+    private Optional<Statement> laid(String place) {
+        Optional<Statement> laid = step("timing drive fitted", place).filter(s -> s.says().equals("done") || s.says().equals("passed"));
+        Optional<Statement> moved = step("timing drive moved", place).filter(s -> s.says().equals("done") || s.says().equals("passed"));
+        return moved.filter(m -> laid.isEmpty() || !tells.before(m, laid.get())).or(() -> laid);
     }
 
     private Optional<Statement> turned(String place) {
@@ -689,6 +827,8 @@ final class CamDriveWords {
         Optional<Value> disc = tells.value(cam, "cam timing error").or(() -> tells.reading(cam, "camshaft lobe centre", "cam gear setting"));
         tells.say("camshaft", cam, "measured", disc.isPresent() || step.isPresent() ? "yes" : "no",
                 disc.map(Value::places).or(() -> step.map(s -> List.of(s.where()))).orElse(List.of()));
+        timingProof(cam, disc);
+        asSet(cam);
         String what = "timing in question";
         String kind = DriveLines.ofCamshafts(site).map(d -> DriveLines.kind(site, d)).orElse("");
         boolean moves = site.sheet("layout", Place.ENGINE, "valve gear").filter(s -> s.says().equals("overhead cam")).isPresent()
@@ -708,7 +848,42 @@ final class CamDriveWords {
         }
         tells.say("camshaft", cam, what, "cam changed", tells.word(List.of("camshaft"), cam, "state", "new", "second-hand").or(() -> other));
         tells.say("camshaft", cam, what, "gear changed", tells.word(List.of("cam gear", "adjustable cam gear"), cam, "state", "new", "second-hand")
-                .or(() -> tells.word(List.of("cam gear"), cam, "form", "adjustable")));
+                .or(() -> site.sheet("cam gear", cam, "form").filter(s -> s.says().equals("adjustable")).isPresent() ? Optional.empty()
+                        : tells.word(List.of("cam gear"), cam, "form", "adjustable")));
+    }
+
+    /** A reading proves the timing as well as the step that says so; neither does before the drive lies as it does now. */
+    private void timingProof(String cam, Optional<Value> disc) {
+        String what = "timing proof";
+        Optional<Statement> step = step("cam timing measured", cam);
+        boolean done = step.filter(s -> s.says().equals("done") || s.says().equals("passed")).isPresent();
+        if (disc.isPresent()) {
+            tells.sayBy("camshaft", cam, what, "measured", disc);
+        } else if (done && laid(cam).filter(l -> tells.before(step.get(), l)).isPresent()) {
+            tells.say("camshaft", cam, what, "before the drive", step);
+        } else if (step.isPresent()) {
+            tells.say("camshaft", cam, what, done ? "measured" : step.get().says(), step);
+        } else if (open("cam timing measured").isPresent()) {
+            tells.say("camshaft", cam, what, "unknown", open("cam timing measured"));
+        } else {
+            tells.lack("camshaft timing proof", cam, "steps cam timing measured");
+        }
+    }
+
+    /** Whether a camshaft with an adjustable gear stands where the gear was set, within the sheet's tolerance; without one it is taken so. */
+    private void asSet(String cam) {
+        Optional<Value> set = tells.reading(cam, "cam gear setting").filter(v -> v.low().isPresent());
+        Optional<Value> error = set.flatMap(v -> tells.value(cam, "cam timing error")).filter(v -> v.low().isPresent() && v.high().isPresent());
+        if (error.isEmpty()) {
+            return;
+        }
+        double most = site.sheet("timing", Place.ENGINE, "cam timing tolerance").flatMap(Statement::value).map(w -> w.high())
+                .orElse(Double.POSITIVE_INFINITY);
+        double at = set.get().low().get().value();
+        boolean off = InQuestion.surely(error.get().low(), at + most, false) || InQuestion.surely(error.get().high(), at - most, true);
+        List<Where> where = new ArrayList<>(error.get().places());
+        where.addAll(set.get().places());
+        tells.say("camshaft", cam, "stands as set", off ? "no" : "yes", where);
     }
 
     /** A room that was read before the gear was set as it is now. */
@@ -760,7 +935,7 @@ final class CamDriveWords {
             Optional<Statement> free = look("cam phaser", place, "unlocked");
             Optional<Statement> locked = look("cam phaser", place, "locked").filter(s -> s.form() == Statement.Form.SEEN);
             tells.say("cam phaser", place, "in question", "told", List.of());
-            shows("cam phaser", place, true, "play");
+            shows("cam phaser", place, true, List.of("play"));
             if (isSeen(free)) {
                 tells.say("cam phaser", place, "lock", "unlocked", free);
             } else if (locked.isPresent() || free.isPresent()) {
@@ -783,7 +958,9 @@ final class CamDriveWords {
 
         String guide = "chain guide";
         tells.say(guide, chain, "wear in question", "kept", state(guide, chain).filter(s -> RUN.contains(s.says())));
-        tells.say(guide, chain, "wear in question", "looked", tells.looked(List.of(guide), chain, "cracked", "broken", "worn", "grooved"));
+        if (fresh(state(guide, chain)).isEmpty()) {
+            tells.say(guide, chain, "wear in question", "looked", tells.looked(List.of(guide), chain, "cracked", "broken", "worn", "grooved", "melted", "torn"));
+        }
         Optional<Value> depth = tells.reading(chain, "chain guide groove depth");
         tells.sayBy(guide, chain, "wear in question", "read", depth);
         Optional<Statement> worn = look(guide, chain, "grooved").or(() -> look(guide, chain, "worn"));
@@ -798,7 +975,7 @@ final class CamDriveWords {
         String link = "joining link";
         Optional<Statement> told = tells.word(List.of(link), chain, "form").or(() -> tells.word(List.of(link), chain, "state"))
                 .or(() -> tells.word(List.of(CHAIN), chain, "form", "joined"));
-        tells.say(link, chain, "in question", "told", told);
+        tells.say(link, chain, "in question", "told", told.or(() -> tells.seen(List.of(link), chain, "wrong way round", "cracked", "broken", "play")));
         limit(link, chain, "spread limit", "joining link rivet spread");
     }
 
@@ -823,9 +1000,11 @@ final class CamDriveWords {
                         .filter(s -> s.says().equals("new") || s.says().equals("ready")));
             }
         }
-        List<String> at = List.of(piece.get().at(), name);
-        for (String sign : List.of("teeth damaged", "worn", "pitted", "corroded")) {
-            Optional<Statement> seen = ever(List.of(part), piece.get().at(), sign);
+        List<String> at = at(piece.get(), name);
+        boolean another = state.get().says().equals("second-hand");
+        for (String sign : List.of("teeth damaged", "worn", "pitted", "corroded", "broken", "cracked", "grooved", "scored", "stepped")) {
+            Optional<Statement> seen = another ? look(part, at, sign).filter(s -> s.form() == Statement.Form.SEEN)
+                    : ever(List.of(part), piece.get().at(), sign);
             if (seen.isPresent()) {
                 tells.say(GEAR, name, "teeth", sign, seen);
                 return;
@@ -837,6 +1016,10 @@ final class CamDriveWords {
         } else {
             tells.lack("drive gear teeth", name, part + " teeth damaged");
         }
+    }
+
+    private static List<String> at(PartsAged.Piece piece, String name) {
+        return List.of(piece.at(), name);
     }
 
     private void timedShaft(String name) {
@@ -1001,6 +1184,16 @@ final class CamDriveWords {
         for (Statement s : tells.signs(part, sign)) {
             boolean counts = s.told().isEmpty() || s.form() == Statement.Form.SEEN;
             last = counts && stands(part, s.at(), List.of(at)) ? Optional.of(s) : last;
+        }
+        return last;
+    }
+
+    /** The last look for a sign on the part as it came in: on the one that came out, where another one goes in. */
+    private Optional<Statement> asFound(String part, String at, String sign) {
+        Optional<Statement> last = Optional.empty();
+        for (Statement s : tells.signs(part, sign)) {
+            boolean counts = s.told().isEmpty() || s.form() == Statement.Form.SEEN;
+            last = counts && s.asides().getOrDefault("as", "").equals("found") && stands(part, s.at(), List.of(at)) ? Optional.of(s) : last;
         }
         return last;
     }

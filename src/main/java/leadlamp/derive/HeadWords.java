@@ -34,6 +34,7 @@ final class HeadWords {
         Map<String, List<String>> names = new TreeMap<>();
         names.put("head clamp in question", List.of("torque", "boost", "peak pressure"));
         names.put("head test since work", List.of("after", "before cut", "before heat"));
+        names.put("head test result", List.of("passed", "failed"));
         names.put("head weld in question", List.of("aluminium"));
         names.put("head fits since weld", List.of("after", "before"));
         names.put("old head gasket failure", List.of("blown", "washed out", "again"));
@@ -43,6 +44,8 @@ final class HeadWords {
         names.put("seat insert soft seat in question", List.of("told"));
         names.put("seat insert lash in question", List.of("read"));
         names.put("seat insert bite in question", List.of("fitted", "read", "looked"));
+        names.put("valve guide hold in question", List.of("fitted", "looked"));
+        names.put("valve seat bearing in question", List.of("cut", "runout read", "width read"));
         names.put("chamber insert stand in question", List.of("tip"));
         names.put("chamber insert face in question", List.of("insert"));
         return names;
@@ -53,11 +56,14 @@ final class HeadWords {
         for (String head : tells.places("each head")) {
             words.clamp(head);
             words.tested(head);
+            words.testResult(head);
             words.welded(head);
             words.oldGasket(head);
         }
-        for (String valve : tells.places("each valve", "seat insert diameter", "head seat counterbore")) {
+        for (String valve : tells.places("each valve", "seat insert diameter", "head seat counterbore", "valve seat runout")) {
             words.seat(valve);
+            words.guide(valve);
+            words.truth(valve);
         }
         for (String cylinder : tells.places("each cylinder", "injector tip height", "chamber insert height")) {
             words.stand(cylinder);
@@ -95,7 +101,8 @@ final class HeadWords {
             return;
         }
         Optional<Statement> heat = work(head, List.of(HEAD), "weld", "straighten");
-        Optional<Statement> cut = work(head, List.of(INSERT, "valve guide", "head bolt hole"), "press", "bore", "cut", "drill", "insert");
+        Optional<Statement> cut = work(head, List.of(INSERT, "valve guide", "head bolt hole"), "press", "bore", "cut", "drill", "insert")
+                .or(() -> work(head, List.of("valve seat"), "insert"));
         String what = "test since work";
         if (heat.isPresent() && tells.before(test, heat.get())) {
             tells.say(HEAD, head, what, "before heat", List.of(test.where(), heat.get().where()));
@@ -116,6 +123,20 @@ final class HeadWords {
             }
         }
         return Optional.ofNullable(last);
+    }
+
+    /** Of several tests the last counts; where they bear no dates, the last that is written. */
+    private void testResult(String head) {
+        Statement last = null;
+        for (Statement s : site.said("steps")) {
+            boolean told = s.says().equals("passed") || s.says().equals("failed");
+            if (s.what().equals("head pressure tested") && told && site.related(s.at(), head) && (last == null || !tells.before(s, last))) {
+                last = s;
+            }
+        }
+        if (last != null) {
+            tells.say(HEAD, head, "test result", last.says(), Optional.of(last));
+        }
     }
 
     private void welded(String head) {
@@ -181,6 +202,20 @@ final class HeadWords {
                 break;
             }
         }
+    }
+
+    /** A guide is a question where it was fitted, and where somebody saw one that does not hold. */
+    private void guide(String valve) {
+        String guide = "valve guide";
+        tells.say(guide, valve, "hold in question", "fitted", tells.word(List.of(guide), valve, "state", "new", "repaired", "second-hand"));
+        tells.say(guide, valve, "hold in question", "looked", tells.seen(List.of(guide), valve, "moved", "play", "cracked", "broken"));
+    }
+
+    private void truth(String valve) {
+        String seat = "valve seat";
+        tells.say(seat, valve, "bearing in question", "cut", tells.machined(List.of(seat), valve, "cut", "grind", "turn"));
+        tells.sayBy(seat, valve, "bearing in question", "runout read", tells.reading(valve, "valve seat runout"));
+        tells.sayBy(seat, valve, "bearing in question", "width read", tells.reading(valve, "valve seat width"));
     }
 
     // --- what stands in the face of a diesel's head

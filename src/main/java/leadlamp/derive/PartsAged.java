@@ -77,7 +77,8 @@ final class PartsAged {
                 if (age.isPresent()) {
                     return age.map(v -> Slot.of(name(), v));
                 }
-                Optional<Statement> isNew = piece.flatMap(p -> word(site, p.part(), p.at(), "state")).filter(s -> s.says().equals("new"));
+                Optional<Statement> isNew = piece.flatMap(p -> word(site, p.part(), p.at(), "state"))
+                        .filter(s -> s.says().equals("new") || s.says().equals("ready"));
                 return isNew.map(s -> Slot.of(name(), Site.exact(name(), place, 0, YEARS, 0, List.of(s.where()))));
             }
 
@@ -98,7 +99,7 @@ final class PartsAged {
             }
             double interval = number(years.get().says()) * YEARS.factor();
             Optional<Statement> state = word(site, "timing belt", drive.get(), "state");
-            if (state.isPresent() && state.get().says().equals("new")) {
+            if (state.isPresent() && (state.get().says().equals("new") || state.get().says().equals("ready"))) {
                 return Optional.of(Site.exact("belt due again in", place, interval, YEARS, 0, List.of(years.get().where(), state.get().where())));
             }
             Optional<Value> age = Days.age(site, "belt age", "timing belt", drive.get());

@@ -128,7 +128,8 @@ final class ValveGearQuestions {
         for (String camshaft : tells.places("each camshaft", "camshaft end float")) {
             question.camFloat(camshaft);
             question.mates(camshaft);
-            tells.say("rocker shaft", camshaft, "marks in question", "looked", tells.looked(List.of("rocker shaft"), camshaft, "stepped", "worn", "grooved"));
+            tells.say("rocker shaft", camshaft, "marks in question", "looked", tells.looked(List.of("rocker shaft"), camshaft, "stepped", "worn", "grooved")
+                    .or(() -> tells.seen(List.of("rocker shaft"), camshaft, "scored", "cracked")));
         }
         tells.say("camshaft", Place.ENGINE, "oiling in question", "cams out", step(tells, "cams fitted"));
         tells.say("camshaft", Place.ENGINE, "oiling in question", "rockers out", step(tells, "rockers fitted"));
@@ -227,7 +228,9 @@ final class ValveGearQuestions {
         String what = "soundness in question";
         tells.say("valve", valve, what, "second-hand", secondHand);
         tells.say("valve", valve, what, "met a piston", contact(valve));
-        tells.say("valve", valve, what, "looked", tells.looked(VALVE, valve, "burnt", "dished", "bent", "cracked", "necked", "stepped"));
+        tells.say("valve", valve, what, "looked", tells.looked(VALVE, valve, "burnt", "dished", "bent", "cracked", "necked", "stepped")
+                .or(() -> tells.seen(VALVE, valve, "worn", "scored", "broken", "pitted"))
+                .or(() -> tells.seen(List.of("valve tip"), valve, "worn", "dished", "hammered", "broken")));
         // A valve that has held its leak test is neither burnt nor bent.
         if (!proved(valve)) {
             tells.say("valve", valve, what, "kept", tells.word(VALVE, valve, "state", "kept"));
@@ -307,7 +310,9 @@ final class ValveGearQuestions {
                 .or(() -> tells.word(RETAINER, valve, "origin", NOT_MAKERS)).or(() -> tells.word(VALVE, valve, "origin", NOT_MAKERS)));
         tells.say("collet", valve, what, "second-hand", tells.word(COLLET, valve, "state", "second-hand"));
         tells.say("collet", valve, "marks in question", "looked", tells.looked(COLLET, valve, "worn", "stepped", "cracked", "wrong way round", "rubs")
-                .or(() -> tells.looked(RETAINER, valve, "cracked", "pulled through", "worn")));
+                .or(() -> tells.looked(RETAINER, valve, "cracked", "pulled through", "worn"))
+                .or(() -> tells.seen(COLLET, valve, "broken", "pulled through"))
+                .or(() -> tells.seen(RETAINER, valve, "broken", "stepped", "bent")));
     }
 
     // --- lobes, followers, rockers, pushrods
@@ -317,11 +322,13 @@ final class ValveGearQuestions {
         String of = "cam follower";
         if (slides(valve)) {
             tells.say(of, valve, "lobe in question", "follower told", tells.word(FOLLOWER, valve, "state", "kept", "second-hand", "repaired"));
-            tells.say(of, valve, "lobe in question", "looked", tells.seen(FOLLOWER, valve, "worn", "dished", "pitted", "scuffed", "not turning"));
+            tells.say(of, valve, "lobe in question", "looked", tells.seen(FOLLOWER, valve, "worn", "dished"));
         }
         tells.sayBy(of, valve, "fit in question", "read", tells.reading(valve, "cam follower bore", "cam follower diameter", "follower clearance"));
         tells.say(of, valve, "fit in question", "second-hand", tells.word(FOLLOWER, valve, "state", "second-hand"));
-        tells.say(of, valve, "freedom in question", "looked", tells.looked(FOLLOWER, valve, "sticks", "tight"));
+        tells.say(of, valve, "lobe in question", "looked", tells.seen(FOLLOWER, valve, "pitted", "scuffed", "not turning", "cracked", "broken", "scored"));
+        tells.say(of, valve, "freedom in question", "looked", tells.looked(FOLLOWER, valve, "sticks", "tight")
+                .or(() -> tells.seen(FOLLOWER, valve, "rough turning", "play")));
     }
 
     private void mates(String camshaft) {
@@ -346,7 +353,8 @@ final class ValveGearQuestions {
             tells.sayBy("cam lobe", valve, "lift in question", "read", tells.reading(valve, "cam lobe height"));
         }
         tells.say("cam lobe", valve, "lift in question", "second-hand", tells.word(CAMSHAFT, valve, "state", "second-hand"));
-        tells.say("cam lobe", valve, "marks in question", "looked", tells.looked(LOBE, valve, "worn", "pitted", "scuffed", "edge wear", "cracked"));
+        tells.say("cam lobe", valve, "marks in question", "looked", tells.looked(LOBE, valve, "worn", "pitted", "scuffed", "edge wear", "cracked")
+                .or(() -> tells.seen(LOBE, valve, "scored", "rusty", "broken", "dented")));
     }
 
     private void rocker(String valve) {
@@ -365,14 +373,16 @@ final class ValveGearQuestions {
         String bush = "bush in question";
         tells.sayBy("rocker", valve, bush, "read", tells.reading(valve, "rocker bore", "rocker shaft diameter", "rocker clearance"));
         tells.say("rocker", valve, bush, "second-hand", tells.word(List.of("rocker", "rocker shaft"), valve, "state", "second-hand"));
-        tells.say("rocker", valve, "marks in question", "looked", tells.looked(ROCKER, valve, "worn", "grooved"));
+        tells.say("rocker", valve, "marks in question", "looked", tells.looked(ROCKER, valve, "worn", "grooved")
+                .or(() -> tells.seen(ROCKER, valve, "pitted", "scuffed", "cracked", "broken", "bent")));
     }
 
     private void pushrod(String pushrod) {
         String what = "truth in question";
         tells.sayBy("pushrod", pushrod, what, "read", tells.reading(pushrod, "pushrod runout"));
         tells.say("pushrod", pushrod, what, "second-hand", tells.word(PUSHROD, pushrod, "state", "second-hand"));
-        tells.say("pushrod", pushrod, what, "looked", tells.looked(PUSHROD, pushrod, "bent", "worn", "blocked"));
+        tells.say("pushrod", pushrod, what, "looked", tells.looked(PUSHROD, pushrod, "bent", "worn", "blocked")
+                .or(() -> tells.seen(PUSHROD, pushrod, "cracked", "broken")));
         if (limited(site, "pushrod length", pushrod)) {
             tells.sayBy("pushrod", pushrod, "size in question", "read", tells.reading(pushrod, "pushrod length"));
         }
@@ -423,8 +433,10 @@ final class ValveGearQuestions {
         String what = "fit in question";
         tells.sayBy("cam bearing", bearing, what, "read", tells.reading(bearing, "cam bearing clearance", "cam bearing bore",
                 "camshaft journal diameter"));
-        tells.say("cam bearing", bearing, what, "hole seen", tells.seen(List.of("cam bearing"), bearing, "hole covered"));
-        tells.say("cam cap", bearing, "places in question", "told", tells.word(CAM_CAP, bearing, "state", "kept", "new", "second-hand", "repaired"));
+        tells.say("cam bearing", bearing, what, "hole seen", tells.seen(List.of("cam bearing"), bearing, "hole covered",
+                "scored", "scuffed", "wiped", "cracked"));
+        tells.say("cam cap", bearing, "places in question", "told", tells.word(CAM_CAP, bearing, "state", "kept", "new", "second-hand", "repaired")
+                .or(() -> tells.seen(CAM_CAP, bearing, "mixed places", "wrong way round", "cracked", "broken")));
     }
 
     private void camFloat(String camshaft) {

@@ -2,6 +2,7 @@ package leadlamp.derive;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -35,6 +36,8 @@ final class ValveGearWords {
     static Map<String, List<String>> names() {
         Map<String, List<String>> names = new TreeMap<>();
         names.put("valve heat at setting", List.of("as sheet", "hot by cold figure", "cold by hot figure"));
+        names.put("valve leak test", List.of("after seat work", "before seat work"));
+        names.put("valve leak test since", List.of("passed"));
         names.put("valve lash since work", List.of("after", "before"));
         names.put("lash shim size made", List.of("yes", "no"));
         names.put("lash adjuster likeness", List.of("alike", "two forms", "two makes"));
@@ -61,6 +64,7 @@ final class ValveGearWords {
             words.grooves(valve);
             words.liftJudgedBy(valve);
         }
+        words.leakTest();
         words.set();
         words.heat();
         words.rating();
@@ -74,6 +78,46 @@ final class ValveGearWords {
         words.oilArrived();
     }
 
+    // --- the leak test
+
+    /** A test that failed and was passed later is past; a test is of the faces as they were when it was made. */
+    private void leakTest() {
+        List<Statement> tests = new ArrayList<>();
+        for (Statement s : site.said("steps")) {
+            if (s.what().equals("valve leak tested") && List.of("passed", "failed", "not proved").contains(s.says()) && s.told().isEmpty()) {
+                tests.add(s);
+            }
+        }
+        List<Statement> passed = new ArrayList<>();
+        for (Statement test : tests) {
+            if (test.says().equals("passed")) {
+                passed.add(test);
+                continue;
+            }
+            for (Statement later : tests) {
+                boolean since = tests.indexOf(later) > tests.indexOf(test) ? !tells.before(later, test) : tells.before(test, later);
+                if (later.says().equals("passed") && since && site.store.covers(later.at(), test.at())) {
+                    tells.say("valve", test.at(), "leak test since", "passed", Optional.of(later));
+                }
+            }
+        }
+        for (Statement work : site.said("machining")) {
+            boolean faces = List.of("valve seat", "valve", "seat insert").contains(work.what())
+                    && List.of("cut", "grind", "insert", "press", "hand").contains(work.says());
+            List<Where> where = new ArrayList<>(List.of(work.where()));
+            boolean before = faces && !passed.isEmpty();
+            for (Statement test : faces ? passed : List.<Statement>of()) {
+                if (site.related(test.at(), work.at())) {
+                    before &= tells.before(test, work);
+                    where.add(test.where());
+                }
+            }
+            if (where.size() > 1) {
+                tells.say("valve", work.at(), "leak test", before ? "before seat work" : "after seat work", where);
+            }
+        }
+    }
+
     // --- lash
 
     /** Only where a reading says its heat and the sheet gives its figure for the other one alone. */
@@ -83,7 +127,7 @@ final class ValveGearWords {
         String says = "as sheet";
         for (Statement state : site.said("valve lash")) {
             boolean readHot = state.says().equals("hot");
-            if (!state.what().equals("state") || !readHot && !state.says().equals("cold") || state.told().isPresent()) {
+            if (!state.what().equals("state") || !readHot && !state.says().equals("cold") || state.told().isPresent() || readAgain(state)) {
                 continue;
             }
             boolean same = false;
@@ -104,6 +148,19 @@ final class ValveGearWords {
         if (!off.isEmpty() || !right.isEmpty()) {
             tells.say("valve", Place.ENGINE, "heat at setting", says, off.isEmpty() ? right : off);
         }
+    }
+
+    /** Whether the lash there was read again at the other heat, further down the record. */
+    private boolean readAgain(Statement state) {
+        boolean passed = false;
+        for (Statement other : site.said("valve lash")) {
+            passed |= other.where().equals(state.where());
+            if (passed && other.what().equals("state") && !other.says().equals(state.says()) && other.told().isEmpty()
+                    && site.store.covers(other.at(), state.at())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What bears no date was read of the parts as they are. */
@@ -191,7 +248,7 @@ final class ValveGearWords {
                     continue;
                 }
                 Statement mate = first.putIfAbsent(place.contains(" exhaust") ? "exhaust" : "intake", word.get());
-                if (mate != null && !mate.says().equals(word.get().says())) {
+                if (mate != null && !letters(mate.says()).equals(letters(word.get().says()))) {
                     boolean form = property.equals("form") || property.equals("number");
                     says = form ? "two forms" : says.isEmpty() ? "two makes" : says;
                     where.add(mate.where());
@@ -206,6 +263,17 @@ final class ValveGearWords {
             return;
         }
         tells.say("lash adjuster", Place.ENGINE, "likeness", says.isEmpty() ? "alike" : says, where);
+    }
+
+    /** A number as it is read aloud: without blanks, dashes and capitals. */
+    private static String letters(String text) {
+        StringBuilder letters = new StringBuilder();
+        for (char c : text.toLowerCase(Locale.ROOT).toCharArray()) {
+            if (Character.isLetterOrDigit(c)) {
+                letters.append(c);
+            }
+        }
+        return letters.toString();
     }
 
     // --- springs and collets
@@ -370,14 +438,17 @@ final class ValveGearWords {
     private void oilArrived() {
         Optional<Statement> none = Optional.empty();
         Optional<Statement> seen = Optional.empty();
+        boolean again = false;
         for (Statement s : site.build.statements()) {
             boolean looked = s.form() == Statement.Form.SEEN || s.form() == Statement.Form.NOT_SEEN;
             if (looked && s.what().equals("oil seen") && s.told().isEmpty() && List.of("rocker", "camshaft", "cam follower").contains(s.of())) {
                 none = s.form() == Statement.Form.NOT_SEEN ? Optional.of(s) : none;
                 seen = s.form() == Statement.Form.SEEN ? Optional.of(s) : seen;
+                // Dry at first, and oil came when it was primed longer.
+                again = s.form() == Statement.Form.SEEN && none.isPresent() && site.store.covers(s.at(), none.get().at());
             }
         }
-        tells.say("camshaft", Place.ENGINE, "oil arrived", none.isPresent() ? "no" : "yes", none.isPresent() ? none : seen);
+        tells.say("camshaft", Place.ENGINE, "oil arrived", none.isPresent() && !again ? "no" : "yes", none.isPresent() && !again ? none : seen);
     }
 
     private static boolean surely(Optional<Estimate> end, double size, boolean below) {

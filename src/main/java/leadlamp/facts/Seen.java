@@ -18,12 +18,12 @@ public record Seen(String of, String kind, String at, String sign, String told, 
         return !FOUND.equals(asides.get(AS));
     }
 
-    /** Whether it is still there as far as the record goes: seen as found, and neither looked for since nor the part changed. */
+    /** Whether it is still there as far as the record goes: neither looked for since it was found or tried, nor the part changed or worked on. */
     public boolean isStill() {
-        return isLeft() || !GONE.equals(asides.get(SINCE));
+        return !GONE.equals(asides.get(SINCE));
     }
 
-    /** The same sign, seen as found and gone since. */
+    /** The same sign, seen as found or on a trial, and gone since. */
     public Seen gone() {
         Map<String, String> with = new TreeMap<>(asides);
         with.put(SINCE, GONE);

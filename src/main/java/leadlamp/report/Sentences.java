@@ -70,7 +70,7 @@ public final class Sentences {
         }
         switch (name) {
             case "place":
-                return Optional.of(finding.ask().at());
+                return Optional.of(place(finding.ask().at()));
             case "of":
                 return Optional.of(finding.ask().of());
             default:
@@ -80,6 +80,14 @@ public final class Sentences {
                 return verdict(finding, quantity).flatMap(v -> of(what, v))
                         .or(() -> value(finding, quantity).flatMap(v -> of(what, v)));
         }
+    }
+
+    /** A place as a sentence says it; of several, which one it is was not told. */
+    private static String place(String at) {
+        if (at.equals("one of each")) {
+            return "(one of them all)";
+        }
+        return at.startsWith("one of ") || at.startsWith("some of ") ? "(" + at + ")" : at;
     }
 
     /** A value that was not held against a limit. */
@@ -109,6 +117,7 @@ public final class Sentences {
         return switch (what) {
             case "value" -> Optional.of(Amounts.of(verdict));
             case "limit" -> Optional.of(Amounts.side(verdict) + Wording.whoseShort(verdict.limit()));
+            case "band" -> Optional.of(Amounts.sides(verdict) + Wording.whoseShort(verdict.limit()));
             case "gauge" -> Optional.of(gauge(verdict.value()));
             default -> Optional.empty();
         };
