@@ -39,7 +39,7 @@ final class BottomEndWords {
         names.put("plain bearing cause read", List.of("alignment", "housing", "line", "clearance", "feed"));
         names.put("main bearing feed hole", List.of("fitted", "none"));
         names.put("main bearing film", List.of("left", "used up"));
-        names.put("rotating assembly weighted part", List.of("none", "kept", "changed", "other engine"));
+        names.put("rotating assembly weighted part", List.of("none", "kept", "changed", "changed since", "other engine"));
         for (String what : List.of("piston height", "cam drive", "gearbox")) {
             names.put("crankshaft " + what + " since line bore", List.of("after", "before"));
         }
@@ -63,7 +63,7 @@ final class BottomEndWords {
         for (String main : tells.places("each main bearing", "main journal runout")) {
             words.film(main);
         }
-        Optional<Weighted> weighted = weightedPart(tells, "none", "kept", "changed", "other engine");
+        Optional<Weighted> weighted = weightedPart(tells, "none", "kept", "changed", "changed since", "other engine");
         weighted.ifPresent(w -> tells.say("rotating assembly", Place.ENGINE, "weighted part", w.says(), Optional.of(w.by())));
         if (weighted.isEmpty()) {
             tells.lack("rotating assembly weighted part", Place.ENGINE, "sheet balance weights");
@@ -226,9 +226,22 @@ final class BottomEndWords {
                 found = new Weighted("other engine", other.get());
                 break;
             }
-            found = changed.isPresent() ? new Weighted("changed", changed.get()) : found;
+            if (changed.isPresent() && !found.says().equals("changed since")) {
+                found = new Weighted(balancedBefore(tells, changed.get()) ? "changed since" : "changed", changed.get());
+            }
         }
         return List.of(wanted).contains(found.says()) ? Optional.of(found) : Optional.empty();
+    }
+
+    /** Whether the assembly was balanced, and surely only before that. */
+    private static boolean balancedBefore(Telling tells, Statement changed) {
+        boolean before = false;
+        for (Statement s : tells.site.said("steps")) {
+            if (s.what().equals("assembly balanced") && (s.says().equals("done") || s.says().equals("passed"))) {
+                before = tells.before(s, changed);
+            }
+        }
+        return before;
     }
 
     static Optional<Statement> lineBored(Telling tells) {
@@ -299,7 +312,9 @@ final class BottomEndWords {
 
     /** A test after the last cut counts; one before it does not, for grinding and trueing crack what was whole. */
     private void crackTest() {
-        Optional<Statement> crack = tells.seen(List.of(CRANKSHAFT), Place.ENGINE, "cracked");
+        boolean another = tells.word(List.of(CRANKSHAFT), Place.ENGINE, "state", "new", "second-hand", "ready").isPresent();
+        Optional<Statement> crack = tells.signs(CRANKSHAFT, "cracked").stream().filter(s -> s.form() == Statement.Form.SEEN
+                && !(another && s.asides().getOrDefault("as", "").equals("found"))).findFirst();
         Optional<Statement> cut = Optional.empty();
         Optional<Statement> test = Optional.empty();
         for (Statement s : site.said("machining")) {

@@ -9,6 +9,10 @@ import leadlamp.calc.Threads;
 import leadlamp.calc.Tightening;
 import leadlamp.calc.TorqueFactor;
 import leadlamp.facts.Value;
+import leadlamp.quantity.Estimate;
+import leadlamp.quantity.Written;
+import leadlamp.record.LimitLine;
+import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
 
@@ -23,8 +27,12 @@ final class FastenerWords {
     private static final List<String> DOWELS = List.of("dowel", "head dowel", "flywheel dowel", "cover dowel", "gearbox dowel");
     private static final List<String> WASHERS = List.of("washer", "head bolt washer");
     private static final List<String> HOLES = List.of("threaded hole", "head bolt hole");
+    private static final List<String> OVER_A_COATING = List.of("oil", "light oil", "engine oil", "assembly paste", "moly paste", "copper paste", "grease");
+    private static final List<String> OLD = List.of("kept", "second-hand", "repaired");
+    private static final double TWICE = 2;
     private static final String[] HERE = {"new", "kept", "second-hand", "repaired", "there", "ready"};
-    private static final String[] OF_OTHERS = {"pattern", "uprated", "home-made", "other engine"};
+    /** A pattern bolt is made to the maker's figure; these are not. */
+    private static final List<String> OF_OTHERS = List.of("uprated", "home-made", "other engine");
 
     private final Telling tells;
     private final Site site;
@@ -37,13 +45,18 @@ final class FastenerWords {
     /** The words, as subject and property, and what each may say. */
     static Map<String, List<String>> names() {
         Map<String, List<String>> names = new TreeMap<>();
-        names.put("joint lubricant against sheet", List.of("same", "slicker", "drier", "head face dry", "not compared"));
+        names.put("joint lubricant against sheet", List.of("same", "slicker", "drier", "head face dry", "over coating", "not compared"));
         names.put("joint torque against sheet", List.of("as sheet", "over", "under", "earlier stage", "pound-foot", "pound-inch",
                 "kilogram-metre"));
         names.put("joint angle against sheet", List.of("as sheet", "short", "over"));
         names.put("joint applied against sheet", List.of("as sheet", "over", "under"));
         names.put("joint thread against sheet", List.of("same", "other"));
-        names.put("joint bolts against sheet", List.of("all", "fewer"));
+        names.put("joint bolts against sheet", List.of("all", "fewer", "one missing"));
+        names.put("joint bolts going in", List.of("new", "kept", "second-hand", "repaired"));
+        names.put("joint bolts renewed", List.of("always", "not listed"));
+        names.put("joint bolt broke", List.of("yes", "no"));
+        names.put("joint drag", List.of("added"));
+        names.put("joint locker against sheet", List.of("asked", "not asked"));
         names.put("joint tightening in question", List.of("torque", "angle", "order"));
         names.put("joint torque limits in question", List.of("given"));
         names.put("joint bolt lengths in question", List.of("new lengths", "mates"));
@@ -66,11 +79,13 @@ final class FastenerWords {
         FastenerWords words = new FastenerWords(tells);
         for (String joint : Joints.joints(tells.site, "each joint")) {
             words.lubricant(joint);
+            words.locker(joint);
             words.torque(joint);
             words.angle(joint);
             words.applied(joint);
             words.thread(joint);
             words.bolts(joint);
+            words.goingIn(joint);
             words.inQuestion(joint);
         }
     }
@@ -87,6 +102,10 @@ final class FastenerWords {
         Optional<Statement> own = site.word(JOINT, joint, "lubricant").filter(s -> !s.says().equals("unknown"));
         if (own.isEmpty()) {
             tells.lack("joint " + what, joint, "joint lubricant");
+            return;
+        }
+        if (sheet.get().says().equals("as supplied") && OVER_A_COATING.contains(own.get().says())) {
+            tells.say(JOINT, joint, what, "over coating", List.of(own.get().where(), sheet.get().where()));
             return;
         }
         Optional<TorqueFactor> has = TorqueFactor.ofLubricant(own.get().says());
@@ -106,39 +125,105 @@ final class FastenerWords {
         tells.say(JOINT, joint, what, says, says.equals("head face dry") ? List.of(head.get().where(), sheet.get().where()) : where);
     }
 
+    /** Whether the sheet wants locker there; where it names neither locker nor thread state nobody can say what its torque is for. */
+    private void locker(String joint) {
+        String what = "locker against sheet";
+        Optional<Statement> own = site.word(JOINT, joint, "thread-locker").filter(s -> !s.says().equals("unknown"));
+        if (own.isEmpty()) {
+            return;
+        }
+        Optional<Statement> sheet = site.sheet(JOINT, joint, "thread-locker").filter(s -> !s.says().equals("none"));
+        Optional<Statement> film = site.sheet(JOINT, joint, "lubricant");
+        if (sheet.isEmpty() && film.isEmpty()) {
+            tells.lack("joint " + what, joint, "sheet joint lubricant");
+            return;
+        }
+        tells.say(JOINT, joint, what, sheet.isPresent() ? "asked" : "not asked", own.get().told().orElse(""),
+                List.of(own.get().where(), sheet.or(() -> film).get().where()));
+    }
+
     private static boolean locked(Optional<Statement> locker) {
         return locker.filter(s -> !s.says().equals("none") && !s.says().equals("patch") && !s.says().equals("unknown")).isPresent();
     }
 
     private void torque(String joint) {
         String what = "torque against sheet";
-        Optional<Statement> sheet = site.sheet(JOINT, joint, "torque").filter(s -> s.value().isPresent());
-        if (sheet.isEmpty()) {
+        Optional<Statement> sheet = site.sheet(JOINT, joint, "torque");
+        Optional<Written> asked = sheet.flatMap(FastenerWords::written);
+        if (asked.isEmpty()) {
             return;
         }
-        Optional<Value> read = plain("joint torque", joint);
+        Optional<Value> read = closed(joint);
         if (read.isEmpty()) {
             tells.lack("joint " + what, joint, "joint torque");
             return;
         }
-        double has = si(read.get());
-        double asks = sheet.get().value().get().high();
-        Optional<Double> least = limit(joint, "least");
-        Optional<Double> most = limit(joint, "most");
-        boolean inside = least.isPresent() && most.isPresent() && has >= least.get() && has <= most.get();
-        Tightening.Stands stands = inside || has <= 0 ? Tightening.Stands.AS_ASKED : Tightening.torque(has, asks);
-        String says = switch (stands) {
-            case AS_ASKED -> "as sheet";
-            default -> earlierStage(joint, has) ? "earlier stage" : Tightening.mistakenUnit(has, asks)
-                    .orElse(stands == Tightening.Stands.OVER ? "over" : "under");
-        };
+        double drag = tells.reading(joint, "bolt running torque").flatMap(Value::high).map(Estimate::value).orElse(0.0);
+        Tightening.Stands low = stands(joint, read.get().low().orElseThrow(), asked.get(), drag);
+        Tightening.Stands high = stands(joint, read.get().high().orElseThrow(), asked.get(), drag);
+        double has = read.get().low().orElseThrow().value();
+        String says = "as sheet";
+        if (low == Tightening.Stands.UNDER || high == Tightening.Stands.OVER) {
+            String off = low == Tightening.Stands.UNDER ? "under" : "over";
+            says = !read.get().plain() ? off : earlierStage(joint, has) ? "earlier stage"
+                    : Tightening.mistakenUnit(has, asked.get().high()).orElse(off);
+        }
         List<Where> where = new ArrayList<>(read.get().places());
         where.add(sheet.get().where());
         tells.say(JOINT, joint, what, says, where);
+        if (drag > 0 && Tightening.torque(has, asked.get().low() + drag) == Tightening.Stands.AS_ASKED) {
+            tells.say(JOINT, joint, "drag", "added", where);
+        }
+    }
+
+    /** Beside a figure or a band; what the thread drags may be in it, and a wrench may be worse than most. */
+    private Tightening.Stands stands(String joint, Estimate has, Written asked, double drag) {
+        double torque = has.value();
+        if (torque <= 0 || inside(torque, limit(joint, "least"), limit(joint, "most")) || bySupplier(joint, torque)) {
+            return Tightening.Stands.AS_ASKED;
+        }
+        double doubt = TWICE * has.standardUncertainty();
+        boolean under = Tightening.torque(torque, asked.low()) == Tightening.Stands.UNDER && torque + doubt < asked.low();
+        boolean over = Tightening.torque(torque, asked.high() + drag) == Tightening.Stands.OVER && torque - doubt > asked.high() + drag;
+        return under ? Tightening.Stands.UNDER : over ? Tightening.Stands.OVER : Tightening.Stands.AS_ASKED;
+    }
+
+    private static boolean inside(double torque, Optional<Double> least, Optional<Double> most) {
+        return least.isPresent() && most.isPresent() && torque >= least.get() && torque <= most.get();
+    }
+
+    /** Whether the torque lies in the band that came with the bolts: it goes before the sheet's figure, which is for the maker's bolts. */
+    private boolean bySupplier(String joint, double torque) {
+        for (LimitLine line : site.build.limits()) {
+            if (ofJoint(line, joint) && inside(torque, line.least().map(Written::low), line.most().map(Written::high))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean ofJoint(LimitLine line, String joint) {
+        return line.quantity().equals("joint torque") && (line.at().isEmpty() || standsAt(line.at(), joint));
+    }
+
+    /** Whether a bolt's place lies in the joint; those of a rod stand at its big end. */
+    private boolean standsAt(String at, String joint) {
+        return site.related(at, joint) || joint.startsWith("rod cap to rod") && Fasteners.rodJoint(site, at).filter(joint::equals).isPresent();
+    }
+
+    /** A figure of the sheet, or its band. */
+    private static Optional<Written> written(Statement sheet) {
+        return sheet.value().or(() -> leadlamp.quantity.Reading.read(sheet.says(), leadlamp.quantity.Dimension.TORQUE, Optional.empty())
+                instanceof leadlamp.quantity.Reading.Read band ? Optional.of(band.written()) : Optional.empty());
+    }
+
+    /** The torque as told with both of its ends, in one's own hand. */
+    private Optional<Value> closed(String joint) {
+        return site.store.at("joint torque", joint).filter(v -> v.low().isPresent() && v.high().isPresent() && v.told().isEmpty());
     }
 
     private Optional<Double> limit(String joint, String side) {
-        return site.sheet(JOINT, joint, "torque limits " + side).flatMap(Statement::value).map(v -> v.high());
+        return site.sheet(JOINT, joint, "torque limits " + side).flatMap(Statement::value).map(Written::high);
     }
 
     /** Whether the torque is that of a stage before the last. */
@@ -217,6 +302,11 @@ final class FastenerWords {
     }
 
     private void bolts(String joint) {
+        Optional<Statement> gone = bolt(joint, "state", List.of("missing", "deleted"));
+        if (gone.isPresent()) {
+            tells.say(JOINT, joint, "bolts against sheet", "one missing", gone);
+            return;
+        }
         Optional<Statement> own = site.word(JOINT, joint, "bolts").filter(s -> !s.says().equals("unknown"));
         Optional<Statement> sheet = site.sheet(JOINT, joint, "bolts").filter(s -> s.value().isPresent());
         if (own.isEmpty() || sheet.isEmpty()) {
@@ -226,11 +316,49 @@ final class FastenerWords {
         tells.say(JOINT, joint, "bolts against sheet", fewer ? "fewer" : "all", List.of(own.get().where(), sheet.get().where()));
     }
 
+    /** What a bolt of the joint is told to be, under whichever of its names; one of these where some are named, else the last word. */
+    private Optional<Statement> bolt(String joint, String what, List<String> wanted) {
+        Statement last = null;
+        for (String part : BOLTS) {
+            for (Statement s : site.said(part)) {
+                if (s.what().equals(what) && wanted.contains(s.says()) && !s.at().equals(Place.ENGINE) && standsAt(s.at(), joint)) {
+                    last = s;
+                }
+            }
+        }
+        return Optional.ofNullable(last);
+    }
+
+    /** Whether old bolts go in; whether the sheet wants new ones each time; whether one broke. */
+    private void goingIn(String joint) {
+        Optional<Statement> state = bolt(joint, "state", OLD).or(() -> bolt(joint, "state", List.of("new")));
+        tells.say(JOINT, joint, "bolts going in", state.map(Statement::says).orElse(""), state);
+        if (state.isEmpty()) {
+            tells.lack("joint bolts going in", joint, joint.startsWith("rod cap to rod") ? "rod bolt state" : joint.startsWith("head to block")
+                    ? "head bolt state" : "bolt state");
+        }
+        Optional<Statement> always = site.sheet(JOINT, joint, "renew always")
+                .or(() -> site.sheet(JOINT, joint, "uses").filter(s -> s.value().map(v -> v.high() <= 1).orElse(false)));
+        tells.say(JOINT, joint, "bolts renewed", always.isPresent() ? "always" : "not listed", always.or(() -> state));
+        Statement broke = null;
+        for (String part : BOLTS) {
+            for (Statement s : tells.signs(part, "broken")) {
+                if (standsAt(s.at(), joint) && (broke == null || s.form() == Statement.Form.SEEN)) {
+                    broke = s;
+                }
+            }
+        }
+        if (broke != null) {
+            tells.say(JOINT, joint, "bolt broke", broke.form() == Statement.Form.SEEN ? "yes" : "no", Optional.of(broke));
+        }
+    }
+
     // --- what is a question at a joint
 
     private void inQuestion(String joint) {
-        if (site.sheet(JOINT, joint, "torque").isPresent()) {
-            Optional<Value> torque = plain("joint torque", joint);
+        // The sheet's figure is for its bolts; studs have one of their own.
+        if (site.sheet(JOINT, joint, "torque").isPresent() && studsForBolts(joint).isEmpty()) {
+            Optional<Value> torque = closed(joint);
             tells.sayBy(JOINT, joint, "tightening in question", "torque", torque);
             if (site.sheet(JOINT, joint, "angle").isPresent()) {
                 tells.sayBy(JOINT, joint, "tightening in question", "angle", torque);
@@ -249,10 +377,10 @@ final class FastenerWords {
             tells.sayBy(JOINT, joint, "bolt lengths in question", "mates", free);
         }
         if (site.sheet(JOINT, joint, "angle").isPresent()) {
-            tells.say(JOINT, joint, "fastener in question", "other make", tells.word(BOLTS, joint, "origin", OF_OTHERS));
+            tells.say(JOINT, joint, "fastener in question", "other make", bolt(joint, "origin", OF_OTHERS));
         }
-        if (site.sheet(JOINT, joint, "studs").isEmpty() && site.sheet(JOINT, joint, "torque").isPresent()) {
-            tells.say(JOINT, joint, "fastener in question", "studs for bolts", tells.word(STUDS, joint, "state", HERE));
+        if (site.sheet(JOINT, joint, "torque").isPresent()) {
+            tells.say(JOINT, joint, "fastener in question", "studs for bolts", studsForBolts(joint));
         }
         tells.sayBy(JOINT, joint, "lock in question", "drag read", tells.reading(joint, "bolt running torque"));
         tells.say(JOINT, joint, "lock in question", "lock told", tells.word(List.of("locking part"), joint, "state", HERE));
@@ -282,6 +410,21 @@ final class FastenerWords {
                 : site.word(JOINT, joint, "thread"));
         tells.say(JOINT, joint, "past in question", "face looked", tells.looked(List.of("joint face"), joint, "fretting"));
         tells.say(JOINT, joint, "past in question", "bolt looked", tells.looked(BOLTS, joint, "broken"));
+    }
+
+    /** Studs told at this very joint, where the sheet has bolts. */
+    private Optional<Statement> studsForBolts(String joint) {
+        if (site.sheet(JOINT, joint, "studs").isPresent()) {
+            return Optional.empty();
+        }
+        for (String part : List.of("stud", "head stud")) {
+            for (Statement s : site.said(part)) {
+                if (s.what().equals("state") && List.of(HERE).contains(s.says()) && !s.at().equals(Place.ENGINE) && site.related(s.at(), joint)) {
+                    return Optional.of(s);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** Bolts so hard that plating or acid may make them brittle, and plated or put in a bath. */

@@ -19,11 +19,15 @@ import leadlamp.calc.Sets;
 import leadlamp.calc.SoftMetal;
 import leadlamp.calc.WorkingHeat;
 import leadlamp.calc.Wrenches;
+import leadlamp.quantity.Estimate;
 import leadlamp.quantity.Units;
 import leadlamp.record.Statement;
 
 /** Derived values of joints, bolts and wrenches. */
 final class Fasteners {
+    /** A bolt that differs by more was made to another length: none grows by so much and is still whole (common practice, no source). */
+    private static final double OTHER_BOLT = 0.03;
+
     private Fasteners() {
     }
 
@@ -208,7 +212,10 @@ final class Fasteners {
                 if (site.either("joint", joint, "lengths").isPresent()) {
                     return Optional.empty();
                 }
-                return all("bolt free length", 2).at(site, joint).map(slot -> new Slot(name(), slot.values(), Slot.Reduce.MEAN));
+                Optional<Double> own = reading("bolt free length").at(site, place).flatMap(slot -> slot.values().get(0).low()).map(Estimate::value);
+                return all("bolt free length", 2).at(site, joint).map(slot -> slot.values().stream().filter(v -> own.isEmpty()
+                        || v.low().map(e -> Math.abs(e.value() / own.get() - 1) < OTHER_BOLT).orElse(true)).toList())
+                        .filter(mates -> mates.size() > 1).map(mates -> new Slot(name(), mates, Slot.Reduce.MEAN));
             }
         };
     }

@@ -291,6 +291,7 @@ final class InQuestion {
                 break;
             }
         }
+        tells.sayBy(part, Place.ENGINE, what, "weighed", tells.value(Place.ENGINE, weighed + " spread"));
         for (String property : List.of("state", "origin", "supplier", "oversize", "number")) {
             String first = "";
             int told = 0;
@@ -313,7 +314,7 @@ final class InQuestion {
     private void balance() {
         String of = "rotating assembly";
         String what = "balance in question";
-        tells.say(of, Place.ENGINE, what, "weighted part", BottomEndWords.weightedPart(tells, "changed", "other engine").map(w -> w.by()));
+        tells.say(of, Place.ENGINE, what, "weighted part", BottomEndWords.weightedPart(tells, "changed", "changed since", "other engine").map(w -> w.by()));
         if (site.sheet("balance", Place.ENGINE, "share").isPresent()) {
             tells.sayBy(of, Place.ENGINE, what, "bob weight", tells.reading(Place.ENGINE, "piston mass"));
         }
@@ -332,8 +333,10 @@ final class InQuestion {
     private void strength() {
         String what = "strength in question";
         String engine = Place.ENGINE;
-        tells.say("crankshaft", engine, what, "heat", tells.seen(List.of("journal", "main journal", "crankpin"), engine, "heat colour"));
-        tells.say("crankshaft", engine, what, "cracked", tells.seen(CRANKSHAFT, engine, "cracked"));
+        boolean another = tells.word(CRANKSHAFT, engine, "state", "new", "second-hand", "ready").isPresent();
+        tells.say("crankshaft", engine, what, "heat", tells.seen(List.of("journal", "main journal", "crankpin"), engine, "heat colour")
+                .filter(s -> !another || !asFound(s)));
+        tells.say("crankshaft", engine, what, "cracked", tells.seen(CRANKSHAFT, engine, "cracked").filter(s -> !another || !asFound(s)));
         tells.say("crankshaft", engine, what, "shock", tells.past("over-revved", "bearing shell turned", "piston seized hot", "dropped or struck",
                 "cylinder locked by fluid", "rod through the side"));
         tells.say("crankshaft", engine, what, "straightened", tells.machined(CRANKSHAFT, engine, "straighten", "weld"));
@@ -344,6 +347,10 @@ final class InQuestion {
                 }
             }
         }
+    }
+
+    private static boolean asFound(Statement s) {
+        return s.asides().getOrDefault("as", "").equals("found");
     }
 
     /** Whether an end lies beyond a size with all of its doubt. */

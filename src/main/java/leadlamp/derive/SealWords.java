@@ -34,7 +34,7 @@ final class SealWords {
             "vacuum pump", "piston jet");
     /** Longer than a lip is asked to rest, s (common practice, no source). */
     private static final double A_DAY = 86_400;
-    private static final String[] DRESSED = {"turn", "polish", "hand", "grind"};
+    private static final String[] DRESSED = {"polish", "hand"};
 
     private final Telling tells;
     private final Site site;
@@ -54,6 +54,7 @@ final class SealWords {
         names.put("ring seat in cut face", List.of("cut", "limit given"));
         names.put("shaft seal track in question", List.of("new seal", "read", "looked"));
         names.put("shaft seal fitting in question", List.of("told", "rested"));
+        names.put("shaft seal fitted on sheet", List.of());
         names.put("shaft seal land dressing told", List.of("there"));
         names.put("shaft seal speed in question", List.of("rev limit", "rubber", "read"));
         names.put("shaft seal centre in question", List.of("swing read", "land read"));
@@ -146,8 +147,21 @@ final class SealWords {
         return Optional.ofNullable(last);
     }
 
+    /** The same of a part that has one name: what was seen as found, and wiped off since, is no question. */
     private Optional<Statement> sign(String part, String place, String... wanted) {
-        return tells.looked(List.of(part), place, wanted).filter(s -> !s.asides().getOrDefault("as", "").equals("found"));
+        Statement last = null;
+        for (Statement s : signs) {
+            boolean it = s.of().equals(part) && List.of(wanted).contains(s.what()) && site.related(s.at(), place);
+            if (it && (last == null || !seen(last) || seen(s))) {
+                last = s;
+            }
+        }
+        return Optional.ofNullable(last);
+    }
+
+    /** Looked for there at all, also as found: damage stays until somebody takes it away. */
+    private Optional<Statement> ever(String part, String place, String... wanted) {
+        return sign(part, place, wanted).or(() -> tells.looked(List.of(part), place, wanted));
     }
 
     private static boolean seen(Statement s) {
@@ -200,19 +214,24 @@ final class SealWords {
         Optional<Statement> state = last(lip, "state").filter(s -> SealingWords.HERE.contains(s.says()));
         tells.say(LIP, lip, "track in question", "new seal", state);
         tells.sayBy(LIP, lip, "track in question", "read", here(lip, "seal land groove depth"));
-        tells.say(LIP, lip, "track in question", "looked", sign("seal land", lip, "grooved", "smooth", "polished"));
+        tells.say(LIP, lip, "track in question", "looked", ever("seal land", lip, "grooved", "smooth", "polished"));
         fitting(lip, state);
-        tells.say(LIP, lip, "land dressing told", "there", sign("seal land", lip, "hand dressed").or(() -> tells.machined(List.of("seal land"), lip, DRESSED)));
+        tells.say(LIP, lip, "land dressing told", "there", ever("seal land", lip, "hand dressed").or(() -> tells.machined(List.of("seal land"), lip, DRESSED)));
         speed(lip);
         centre(lip, state);
         facing(lip);
         String what = "bore in question";
         tells.sayBy(LIP, lip, what, "size read", here(lip, "shaft seal diameter", "seal bore diameter"));
-        tells.say(LIP, lip, what, "looked", sign("seal bore", lip, "pitted", "scored"));
+        tells.say(LIP, lip, what, "looked", ever("seal bore", lip, "pitted", "scored"));
         tells.sayBy(LIP, lip, what, "depth read", here(lip, "shaft seal depth"));
     }
 
     private void fitting(String lip, Optional<Statement> state) {
+        Optional<Statement> wanted = site.sheet("seals", lip, "fitted");
+        Optional<Statement> other = site.sheet("seals", lip, "rubber").filter(s -> rubber(lip).filter(r -> !r.says().equals(s.says())).isPresent());
+        if (wanted.isPresent() && other.isEmpty()) {
+            tells.say(LIP, lip, "fitted on sheet", wanted.get().says(), wanted);
+        }
         Optional<Statement> told = last(lip, "fitted").or(() -> last(lip, "rubber")).or(() -> state.filter(s -> s.says().equals("new")));
         tells.say(LIP, lip, "fitting in question", "told", told);
         if (told.isPresent() && SealingWords.told(tells.value(lip, "lip rest time"), lip, A_DAY)) {
@@ -316,7 +335,9 @@ final class SealWords {
     private void holds(String seal) {
         Optional<Statement> sheet = site.sheet("seals", seal, "holds");
         Optional<Statement> kind = site.sheet("seals", seal, "kind");
-        String says = sheet.map(Statement::says).orElse(kind.filter(s -> s.says().equals(LIP)).isPresent() ? "oil" : byName(seal));
+        String named = byName(seal);
+        boolean lip = kind.filter(s -> s.says().equals(LIP)).isPresent() && !named.equals("coolant") && !named.equals("fuel");
+        String says = sheet.map(Statement::says).orElse(lip ? "oil" : named);
         if (says.isEmpty()) {
             tells.lack("seal holds", seal, "sheet seals holds");
         } else {
@@ -330,12 +351,15 @@ final class SealWords {
                 return "coolant";
             }
         }
+        if (seal.contains("fuel") || seal.contains("carburettor")) {
+            return "fuel";
+        }
         for (String word : List.of("oil", "pick-up", "pushrod", "filter", "cam")) {
             if (seal.contains(word)) {
                 return "oil";
             }
         }
-        return seal.contains("fuel") || seal.contains("carburettor") ? "fuel" : "";
+        return "";
     }
 
     private void age(String seal) {
@@ -387,13 +411,15 @@ final class SealWords {
         }
         String has = own.get().says().toLowerCase(Locale.ROOT).strip();
         String wants = hole.get().says().toLowerCase(Locale.ROOT).strip();
-        boolean same = has.equals(wants) || Threads.named(has).isPresent() && Threads.named(has).equals(Threads.named(wants));
-        String says = same ? "same" : taper(has) && !taper(wants) ? "taper in parallel" : !taper(has) && taper(wants) ? "parallel in taper" : "other";
+        boolean same = has.equals(wants) || Threads.named(has).isPresent() && Threads.named(has).equals(Threads.named(wants))
+                || PipeThread.fits(has, wants);
+        boolean taper = taper(has);
+        String says = same ? "same" : taper && !taper(wants) ? "taper in parallel" : !taper && taper(wants) ? "parallel in taper" : "other";
         tells.say(PLUG, plug, "thread against hole", says, own.get().told().orElse(""), List.of(own.get().where(), hole.get().where()));
     }
 
     private static boolean taper(String thread) {
-        return thread.contains("taper") || thread.contains("npt") || thread.contains("bspt");
+        return thread.contains("taper") || PipeThread.named(thread).filter(PipeThread::taper).isPresent();
     }
 
     // --- filter

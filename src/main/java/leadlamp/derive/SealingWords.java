@@ -39,7 +39,7 @@ final class SealingWords {
     static Map<String, List<String>> names() {
         Map<String, List<String>> names = new TreeMap<>();
         names.put("gasket sort", List.of());
-        names.put("gasket sealant", List.of("not wanted", "wanted", "grips dry", "takes it", "in its place"));
+        names.put("gasket sealant", List.of("not wanted", "wanted", "grips dry", "takes it", "in its place", "dabs"));
         names.put("gasket sealant told", List.of("there"));
         names.put("gasket thickness in question", List.of("told"));
         names.put("gasket over passages", List.of("open", "hole covered", "wrong way round"));
@@ -165,6 +165,8 @@ final class SealingWords {
         Optional<Statement> asks = site.sheet(JOINT, joint, "sealant").or(() -> dry.filter(s -> s.says().equals("sealant")));
         if (state.filter(s -> GONE.contains(s.says())).isPresent()) {
             both(joint, what, "in its place", sealant.get(), state.get());
+        } else if (last(List.of(SEALANT), joint, "laid").filter(s -> s.says().equals("dabs")).isPresent()) {
+            both(joint, what, "dabs", sealant.get(), last(List.of(SEALANT), joint, "laid").get());
         } else if (asks.isPresent()) {
             both(joint, what, "wanted", sealant.get(), asks.get());
         } else if (dry.filter(s -> s.says().equals("dry")).isPresent()) {
@@ -229,9 +231,13 @@ final class SealingWords {
             if (laid.isEmpty()) {
                 tells.lack("sealant since parted", joint, "steps sealant laid");
             } else {
-                boolean old = tells.before(laid.get(), parted.get());
-                tells.say(SEALANT, joint, "since parted", old ? "not laid afresh" : "laid afresh",
-                        List.of(laid.get().where(), parted.get().where()));
+                Optional<Boolean> old = older(laid.get(), parted.get());
+                if (old.isEmpty()) {
+                    tells.lack("sealant since parted", joint, "steps sealant laid");
+                } else {
+                    tells.say(SEALANT, joint, "since parted", old.get() ? "not laid afresh" : "laid afresh",
+                            List.of(laid.get().where(), parted.get().where()));
+                }
             }
         }
         Optional<Statement> filled = step("oil filled", Place.ENGINE).or(() -> step("oil primed", Place.ENGINE))
@@ -240,6 +246,20 @@ final class SealingWords {
             Optional<Statement> cured = step("sealant cured", joint).filter(s -> dated(s) && !tells.before(filled.get(), s));
             tells.say(SEALANT, joint, "cure told", cured.isPresent() ? "waited" : "by dates", cured.isPresent() ? cured : closed);
         }
+    }
+
+    /** Whether one step is older than another: by their days, on one day by their hours, else by their order in the record. */
+    private Optional<Boolean> older(Statement one, Statement other) {
+        if (tells.before(one, other) || tells.before(other, one)) {
+            return Optional.of(tells.before(one, other));
+        }
+        String early = one.asides().getOrDefault("time", "");
+        String late = other.asides().getOrDefault("time", "");
+        if (!early.isEmpty() && !late.isEmpty() && early.length() == late.length()) {
+            return Optional.of(early.compareTo(late) < 0);
+        }
+        boolean sameFile = one.where().file().equals(other.where().file());
+        return sameFile ? Optional.of(one.where().line() < other.where().line()) : Optional.empty();
     }
 
     private void harm(String joint) {

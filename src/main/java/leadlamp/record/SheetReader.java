@@ -266,6 +266,13 @@ public final class SheetReader {
                         say("joint", place + " " + length.key(), "length", length.value());
                     }
                 }
+                case "torque" -> {
+                    if (line.value() instanceof Node.Fields) {
+                        jointLine(place, new Node.Field("torque limits", line.where(), line.value()), first);
+                    } else {
+                        lines("joint", place, "", line);
+                    }
+                }
                 case "positions", "rows" -> add("joint", place, line.key(), flat(line.value()), Optional.empty(), line.where());
                 case "stages" -> {
                     add("joint", place, "stages", flat(line.value()), Optional.empty(), line.where());
