@@ -150,11 +150,11 @@ final class BottomEnd {
                     RingSizes.smallestBore())
                     .by(v -> Rings.gapAt(v.get("piston ring end gap"), v.get("bore at the gap"), v.get("smallest bore")))
                     .sum("{piston ring end gap} - pi x (bore where it was gauged {bore at the gap} - smallest bore {smallest bore})");
-            case "piston ring excess gap" -> value(name).from(reading("piston ring end gap"), mean("cylinder bore"),
+            case "piston ring excess gap" -> value(name).from(reading("piston ring end gap"), RingSizes.boreAtTheGap(1),
                     sheet("standard", "bore"), RingSizes.newGap())
                     .by(v -> Rings.excessGap(v.get("piston ring end gap"), v.get("sheet limits piston ring end gap"),
-                            v.get("cylinder bore"), v.get("sheet standard bore")))
-                    .sum("{piston ring end gap} - new {sheet limits piston ring end gap} - pi x (bore {cylinder bore} - standard "
+                            v.get("bore at the gap"), v.get("sheet standard bore")))
+                    .sum("{piston ring end gap} - new {sheet limits piston ring end gap} - pi x (bore {bore at the gap} - standard "
                             + "{sheet standard bore})");
             case "piston ring side clearance from sizes" -> value(name).from(greatest("piston groove width"), least("piston ring width"))
                     .by(v -> Fits.gapOverParts(v.get("piston groove width"), v.get("piston ring width")))
@@ -212,6 +212,8 @@ final class BottomEnd {
             case "crankpin case left" -> caseLeft(name, "crankpin undersize");
             case "journal case left" -> caseLeft(name, "journal undersize");
             case "main journal size difference" -> offTheRest(name, "main journal diameter", "each main bearing");
+            case "crankpin size difference" -> offTheRest(name, "crankpin diameter", "each crankpin");
+            case "journal size difference" -> offTheRest(name, "journal diameter", "each plain bearing");
             case "fillet height over film" -> value(name).from(greatest("journal fillet radius"), CrankSizes.widthAtTheWebs(), reading("shell width"),
                     reading("shell chamfer"), least("plain bearing clearance"))
                     .by(v -> Bearings.filletHeight(v.get("journal fillet radius"), CrankSizes.edgeFromWeb(v)) - v.get("plain bearing clearance") / 2)

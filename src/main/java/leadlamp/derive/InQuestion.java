@@ -61,7 +61,7 @@ final class InQuestion {
         names.put("crankshaft end float in question", List.of("read", "crankshaft told"));
         names.put("rotating assembly balance in question", List.of("weighted part", "bob weight"));
         names.put("crankshaft line bore in question", List.of("line bored", "caps cut"));
-        names.put("crankshaft strength in question", List.of("heat", "cracked", "shock", "straightened", "competition"));
+        names.put("crankshaft strength in question", List.of("heat", "cracked", "shock", "straightened", "odd journal", "competition"));
         return names;
     }
 
@@ -340,6 +340,12 @@ final class InQuestion {
         tells.say("crankshaft", engine, what, "shock", tells.past("over-revved", "bearing shell turned", "piston seized hot", "dropped or struck",
                 "cylinder locked by fluid", "rod through the side"));
         tells.say("crankshaft", engine, what, "straightened", tells.machined(CRANKSHAFT, engine, "straighten", "weld"));
+        for (String bearing : tells.places("each plain bearing", "journal diameter")) {
+            Optional<Value> difference = tells.value(bearing, Bearing.isMain(bearing) ? "main journal size difference" : "crankpin size difference");
+            if (difference.isPresent() && surely(difference.get().high(), -Bores.ANOTHER_SIZE, true)) {
+                tells.sayBy("crankshaft", engine, what, "odd journal", difference);
+            }
+        }
         if (tells.word(CRANKSHAFT, engine, "state", "kept", "second-hand", "repaired").isPresent()) {
             for (Statement s : site.said("use")) {
                 if (s.what().equals("duty") && s.says().equals("competition")) {

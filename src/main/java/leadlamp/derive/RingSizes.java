@@ -83,6 +83,11 @@ final class RingSizes {
 
     /** The bore that a ring's gap was gauged in: at the height that was told, else anywhere between the smallest and the greatest. */
     static Take boreAtTheGap() {
+        return boreAtTheGap(2);
+    }
+
+    /** The same, where so many readings of it are enough. */
+    static Take boreAtTheGap(int enough) {
         return new Take("bore at the gap") {
             @Override
             String quantity() {
@@ -102,7 +107,7 @@ final class RingSizes {
                 if (!told.isEmpty()) {
                     return Optional.of(new Slot(name(), told, told.size() == 1 ? Slot.Reduce.ONE : Slot.Reduce.MEAN));
                 }
-                return all.size() < 2 ? Optional.empty() : Optional.of(Slot.of(name(), somewhere(name(), place, all)));
+                return all.size() < enough ? Optional.empty() : all.size() == 1 ? Optional.of(Slot.of(name(), all.get(0))) : Optional.of(Slot.of(name(), somewhere(name(), place, all)));
             }
         };
     }

@@ -60,6 +60,7 @@ final class SaidWords {
         names.putAll(SealingWords.names());
         names.putAll(SealWords.names());
         names.putAll(HeadWords.names());
+        names.putAll(HistoryWords.names());
         return names;
     }
 
@@ -97,6 +98,9 @@ final class SaidWords {
         }
         if (any(HeadWords::names, asked)) {
             HeadWords.all(tells);
+        }
+        if (any(HistoryWords::names, asked)) {
+            HistoryWords.all(tells);
         }
         words.overSheet("rev limit", "rev limit", "output", "rev limit");
         words.overSheet("boost", "boost", "output", "boost");

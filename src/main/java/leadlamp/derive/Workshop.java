@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import leadlamp.calc.Air;
 import leadlamp.calc.Compression;
+import leadlamp.calc.CrankTrain;
 import leadlamp.calc.Fuel;
 import leadlamp.calc.Lifting;
 import leadlamp.calc.Rounds;
@@ -76,6 +77,9 @@ final class Workshop {
                     .sum((v, r) -> Template.fill("room {workshop volume} / ({filling at idle} x {sheet standard swept volume} x {engine idle speed} / 60 / 2) x ", v)
                             + "0.0001 of monoxide / " + v.show("monoxide in the exhaust") + " (open the doors long before)")
                     .in(Days.MINUTES).figures(0);
+            case "overspeed load ratio" -> value(name).from(reading("engine highest speed"), sheet("output", "rev limit"))
+                    .by(v -> CrankTrain.loadRatio(v.get("engine highest speed"), v.get("sheet output rev limit")))
+                    .sum("square of ({engine highest speed} / {sheet output rev limit})").figures(2);
             case "run-in share" -> value(name).from(reading("engine highest speed"), use("rev limit"))
                     .by(v -> Sets.ratio(v.get("engine highest speed"), v.get("use rev limit")))
                     .sum("{engine highest speed} / {use rev limit}").figures(0);
