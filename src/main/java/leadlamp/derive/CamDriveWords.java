@@ -2,7 +2,6 @@ package leadlamp.derive;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -502,21 +501,11 @@ final class CamDriveWords {
 
     /** The two families of toothed belts have several names each. */
     private static String shape(String text) {
-        String letters = letters(text);
+        String letters = Telling.letters(text);
         if (List.of("round", "rounded", "curved", "curvilinear", "roundtooth", "roundteeth", "halfround").contains(letters)) {
             return "round";
         }
         return List.of("straight", "trapezoidal", "trapezoid", "trapezium", "flat", "square").contains(letters) ? "straight" : letters;
-    }
-
-    private static String letters(String text) {
-        StringBuilder letters = new StringBuilder();
-        for (char c : text.toLowerCase(Locale.ROOT).toCharArray()) {
-            if (Character.isLetterOrDigit(c)) {
-                letters.append(c);
-            }
-        }
-        return letters.toString();
     }
 
     /** Counted teeth of the belt and of its gears beside the sheet's. */

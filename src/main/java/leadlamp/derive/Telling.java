@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -231,5 +232,16 @@ final class Telling {
             }
         }
         return Optional.empty();
+    }
+
+    /** A number or a word as it is read aloud: without blanks, dashes and capitals. */
+    static String letters(String text) {
+        StringBuilder letters = new StringBuilder();
+        for (char c : text.toLowerCase(Locale.ROOT).toCharArray()) {
+            if (Character.isLetterOrDigit(c)) {
+                letters.append(c);
+            }
+        }
+        return letters.toString();
     }
 }

@@ -2,7 +2,6 @@ package leadlamp.derive;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -248,7 +247,7 @@ final class ValveGearWords {
                     continue;
                 }
                 Statement mate = first.putIfAbsent(place.contains(" exhaust") ? "exhaust" : "intake", word.get());
-                if (mate != null && !letters(mate.says()).equals(letters(word.get().says()))) {
+                if (mate != null && !Telling.letters(mate.says()).equals(Telling.letters(word.get().says()))) {
                     boolean form = property.equals("form") || property.equals("number");
                     says = form ? "two forms" : says.isEmpty() ? "two makes" : says;
                     where.add(mate.where());
@@ -263,17 +262,6 @@ final class ValveGearWords {
             return;
         }
         tells.say("lash adjuster", Place.ENGINE, "likeness", says.isEmpty() ? "alike" : says, where);
-    }
-
-    /** A number as it is read aloud: without blanks, dashes and capitals. */
-    private static String letters(String text) {
-        StringBuilder letters = new StringBuilder();
-        for (char c : text.toLowerCase(Locale.ROOT).toCharArray()) {
-            if (Character.isLetterOrDigit(c)) {
-                letters.append(c);
-            }
-        }
-        return letters.toString();
     }
 
     // --- springs and collets
