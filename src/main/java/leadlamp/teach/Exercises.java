@@ -168,7 +168,9 @@ public final class Exercises {
             Optional<String> next = Planting.plant(text, Exercise.RECORD, one, base.build().sheet(), examples.reader(), random);
             Set<String> both = new TreeSet<>(found);
             both.addAll(own.get());
-            if (next.isPresent() && found(next.get(), base).filter(both::equals).isPresent()) {
+            Set<String> asked = new TreeSet<>(checks);
+            asked.add(one.of());
+            if (next.isPresent() && found(next.get(), base).filter(both::equals).isPresent() && apart(next.get(), base, asked)) {
                 text = next.get();
                 found = both;
                 chosen.add(one);
@@ -181,6 +183,22 @@ public final class Exercises {
         }
         text = withNearMisses(text, sound, faults, checks, found, base, random);
         return Optional.of(exercise(text, seed, topic, chosen, base));
+    }
+
+    /** Whether whoever marks it will count a fault for each of these checks: two whose findings share a line would pass as one. */
+    private boolean apart(String text, Overlay.Base base, Set<String> checks) {
+        for (Marking.Fault fault : Marking.faults(Report.of(examples.auditor().audit(read(text, base)), examples.words()))) {
+            Set<String> together = new TreeSet<>();
+            for (ReportModel.Item item : fault.items()) {
+                if (checks.contains(item.check())) {
+                    together.add(item.check());
+                }
+            }
+            if (together.size() > 1) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private String withNearMisses(String planted, List<Case> sound, int many, Set<String> checks, Set<String> found,

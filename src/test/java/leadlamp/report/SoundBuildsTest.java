@@ -75,7 +75,7 @@ class SoundBuildsTest {
     void a_belt_change_does_not_ask_first_of_pistons_that_never_came_out() {
         ReportModel report = report("sound-tarn-12-belt.yaml");
 
-        assertThat(checks(report.beyond())).contains("ring-gap-against-duty", "bearing-oil-clearance", "seat-not-true-to-guide");
+        assertThat(checks(report.beyond())).contains("ring-gap-against-duty", "bearing-oil-clearance", "squish-too-wide-to-work");
         assertThat(checks(report.groups())).containsOnly("cam-gear-pin-hollow", "lip-on-old-groove");
         assertThat(TerminalWriter.full(report, 80, false)).contains("on which this record tells", "--all tells them.");
         assertThat(TerminalWriter.full(report, true, 80, false)).contains("ring-gap-against-duty", "Measure piston ring end gap");
