@@ -65,7 +65,7 @@ final class CamDriveWords {
                     "melted", "burnt"));
         }
         names.put("timing belt distance against sheet", List.of("inside", "over"));
-        names.put("drive tensioner firm", List.of("soft", "sticks", "cracked", "broken"));
+        names.put("drive tensioner firm", List.of("holds", "soft", "sticks", "cracked", "broken"));
         names.put("camshaft timing proof", List.of("measured", "left out", "failed", "not proved", "before the drive"));
         names.put("camshaft stands as set", YES_NO);
         names.put("crank key in question", List.of("kept", "looked", "missing"));
@@ -264,13 +264,18 @@ final class CamDriveWords {
         tells.say("crank key", engine, "in question", "looked", tells.seen(List.of("crank gear", "crank key", "crank nose"), engine, "fretting", "hammered",
                 "play", "witness mark", "cracked", "broken", "bent", "stepped", "worn"));
         shows("crank key", engine, true, List.of("hammered"), "cracked", "broken", "bent", "stepped", "worn");
+        Optional<Statement> whole = Optional.empty();
+        String shows = "sound";
         for (String sign : List.of("witness mark", "fretting", "hammered", "play", "cracked")) {
             Optional<Statement> look = shown("crank gear", engine, sign, state("crank gear", engine));
             if (isSeen(look)) {
-                tells.say("crank gear", engine, "shows", sign, look);
+                shows = sign;
+                whole = look;
                 break;
             }
+            whole = whole.isPresent() ? whole : look;
         }
+        tells.say("crank gear", engine, "shows", shows, whole);
         boolean otherShaft = tells.word(List.of("crankshaft"), engine, "state", "new", "second-hand").isPresent()
                 || tells.machined(List.of("crank nose"), engine, "turn", "grind", "weld", "bore", "mill").isPresent();
         nose(otherShaft);
@@ -652,11 +657,18 @@ final class CamDriveWords {
         Optional<Statement> leak = look(part, at, "leak");
         Optional<Statement> wet = firstSeen(part, at, List.of("leak", "oil", "wet"), false);
         Optional<Statement> fresh = fresh(state);
+        Optional<Statement> holds = Optional.empty();
+        boolean weak = false;
         for (String sign : List.of("soft", "sticks", "cracked", "broken")) {
             Optional<Statement> look = look(part, at, sign);
             if (isSeen(look)) {
                 tells.say(TENSIONER, place, "firm", sign, look);
+                weak = true;
             }
+            holds = holds.isPresent() ? holds : look;
+        }
+        if (!weak) {
+            tells.say(TENSIONER, place, "firm", "holds", holds);
         }
         if (wet.isPresent()) {
             tells.say(TENSIONER, place, "seal", "leaks", wet);

@@ -107,7 +107,12 @@ final class RingSizes {
                 if (!told.isEmpty()) {
                     return Optional.of(new Slot(name(), told, told.size() == 1 ? Slot.Reduce.ONE : Slot.Reduce.MEAN));
                 }
-                return all.size() < enough ? Optional.empty() : all.size() == 1 ? Optional.of(Slot.of(name(), all.get(0))) : Optional.of(Slot.of(name(), somewhere(name(), place, all)));
+                if (all.isEmpty() && enough == 1) {
+                    // A bore that was read once, and nobody wrote at which height.
+                    return Take.mean("cylinder bore").at(site, place).map(slot -> new Slot(name(), slot.values(), Slot.Reduce.MEAN));
+                }
+                return all.size() < enough ? Optional.empty() : Optional.of(Slot.of(name(), all.size() == 1 ? all.get(0)
+                        : somewhere(name(), place, all)));
             }
         };
     }

@@ -79,7 +79,7 @@ final class Workshop {
                     .in(Days.MINUTES).figures(0);
             case "overspeed load ratio" -> value(name).from(reading("engine highest speed"), sheet("output", "rev limit"))
                     .by(v -> CrankTrain.loadRatio(v.get("engine highest speed"), v.get("sheet output rev limit")))
-                    .sum("square of ({engine highest speed} / {sheet output rev limit})").figures(2);
+                    .sum("({engine highest speed} / {sheet output rev limit}) squared").figures(2);
             case "run-in share" -> value(name).from(reading("engine highest speed"), use("rev limit"))
                     .by(v -> Sets.ratio(v.get("engine highest speed"), v.get("use rev limit")))
                     .sum("{engine highest speed} / {use rev limit}").figures(0);

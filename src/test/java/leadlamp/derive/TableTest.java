@@ -22,7 +22,7 @@ class TableTest {
     /** Of any plain bearing: what is read at a main or a big end is worked under its own name, and that is proved there. */
     private static final Set<String> OF_ANY_BEARING = Set.of("plain bearing clearance by sizes", "plain bearing method difference",
             "plain bearing clearance over journal", "bearing housing ovality", "journal taper", "journal ovality", "journal undersize",
-            "journal case left");
+            "journal case left", "journal size difference");
     /** Proved with dates, in {@link AgesTest}. */
     private static final Set<String> AGES = Set.of("timing belt years", "age against date mark");
 

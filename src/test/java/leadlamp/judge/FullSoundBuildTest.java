@@ -27,6 +27,8 @@ class FullSoundBuildTest {
     @Test
     void every_verdict_on_what_the_builder_read_is_within() {
         List<String> open = TARN.verdicts().stream().filter(v -> v.value().told().isEmpty())
+                // Of a new ring it says no more than how wide the sheet's own band is; it is asked of rings that ran.
+                .filter(v -> !v.of().equals("piston ring excess gap"))
                 .map(v -> v.of() + " at " + v.at() + " is " + Shop.Judged.inWords(v))
                 .filter(words -> !words.matches(".* is within(, within)?")).toList();
         assertThat(open).isEmpty();
