@@ -9,7 +9,9 @@ import leadlamp.calc.Threads;
 import leadlamp.calc.Tightening;
 import leadlamp.calc.TorqueFactor;
 import leadlamp.facts.Value;
+import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
+import leadlamp.quantity.Reading;
 import leadlamp.quantity.Written;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
@@ -213,8 +215,8 @@ final class FastenerWords {
 
     /** A figure of the sheet, or its band. */
     private static Optional<Written> written(Statement sheet) {
-        return sheet.value().or(() -> leadlamp.quantity.Reading.read(sheet.says(), leadlamp.quantity.Dimension.TORQUE, Optional.empty())
-                instanceof leadlamp.quantity.Reading.Read band ? Optional.of(band.written()) : Optional.empty());
+        return sheet.value().or(() -> Reading.read(sheet.says(), Dimension.TORQUE, Optional.empty())
+                instanceof Reading.Read band ? Optional.of(band.written()) : Optional.empty());
     }
 
     /** The torque as told with both of its ends, in one's own hand. */

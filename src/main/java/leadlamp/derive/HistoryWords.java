@@ -135,12 +135,13 @@ final class HistoryWords {
         for (String joint : Joints.joints(site, "each joint with a torque")) {
             site.sheet(JOINT, joint, "hidden by").ifPresent(s -> behind.computeIfAbsent(s.says(), c -> new ArrayList<>()).add(joint));
         }
+        List<Statement> marks = behind.isEmpty() ? List.of() : marks();
         for (List<String> joints : behind.values()) {
             Map<String, Set<Where>> found = new HashMap<>();
             boolean serious = false;
             int many = 0;
             for (String joint : joints) {
-                Set<Where> own = bodgesAt(joint);
+                Set<Where> own = bodgesAt(joint, marks);
                 many += own.size();
                 if (!own.isEmpty()) {
                     found.put(joint, own);
@@ -163,18 +164,28 @@ final class HistoryWords {
         }
     }
 
-    /** What a careless hand left at a joint. What the sheet itself has there is none. */
-    private Set<Where> bodgesAt(String joint) {
-        Set<Where> bodges = new LinkedHashSet<>();
+    /** What a careless hand may leave, wherever it is. A home-made part that goes in new is of this builder's own hand. */
+    private List<Statement> marks() {
+        List<Statement> marks = new ArrayList<>();
         for (Statement s : site.build.statements()) {
-            if (!site.related(s.at(), joint) || s.at().equals(Place.ENGINE)) {
-                continue;
-            }
             boolean sign = s.form() == Statement.Form.SEEN && List.of("tool marks", "sealant in layers").contains(s.what());
-            boolean insert = s.form() == Statement.Form.STATED && s.of().equals(JOINT) && s.what().equals("condition")
-                    && s.says().equals("repaired") && site.sheet(JOINT, joint, "condition").isEmpty();
-            boolean homeMade = s.form() == Statement.Form.STATED && s.what().equals("origin") && s.says().equals("home-made");
-            if (sign || insert || homeMade) {
+            boolean stated = s.form() == Statement.Form.STATED && !s.at().equals(Place.ENGINE);
+            boolean insert = stated && s.of().equals(JOINT) && s.what().equals("condition") && s.says().equals("repaired");
+            boolean homeMade = stated && s.what().equals("origin") && s.says().equals("home-made")
+                    && site.word(s.of(), s.at(), "state").filter(state -> List.of("new", "ready").contains(state.says())).isEmpty();
+            if (sign && !s.at().equals(Place.ENGINE) || insert || homeMade) {
+                marks.add(s);
+            }
+        }
+        return marks;
+    }
+
+    /** Those of them that are left at a joint. What the sheet itself has there is none. */
+    private Set<Where> bodgesAt(String joint, List<Statement> marks) {
+        Set<Where> bodges = new LinkedHashSet<>();
+        for (Statement s : marks) {
+            boolean bySheet = s.what().equals("condition") && site.sheet(JOINT, joint, "condition").isPresent();
+            if (!bySheet && site.related(s.at(), joint)) {
                 bodges.add(s.where());
             }
         }

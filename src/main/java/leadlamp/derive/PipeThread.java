@@ -18,16 +18,16 @@ record PipeThread(String family, String size, boolean inside) {
 
     /** Empty where the text names no pipe thread. */
     static Optional<PipeThread> named(String text) {
-        String letters = "";
-        String size = "";
+        StringBuilder letters = new StringBuilder();
+        StringBuilder size = new StringBuilder();
         for (char c : text.toLowerCase(Locale.ROOT).toCharArray()) {
             if (c >= '0' && c <= '9' || c == '/' || c == '-') {
-                size += c;
+                size.append(c);
             } else if (c >= 'a' && c <= 'z') {
-                letters += c;
+                letters.append(c);
             }
         }
-        String family = switch (letters) {
+        String family = switch (letters.toString()) {
             case "npt", "nptf" -> NPT;
             case "r", "rc", "bspt", "bsptaper", "taperbsp" -> BSP_TAPER;
             case "g", "rp", "bsp", "bspp", "bspparallel" -> BSP;
@@ -35,7 +35,7 @@ record PipeThread(String family, String size, boolean inside) {
             default -> "";
         };
         return family.isEmpty() || size.isEmpty() ? Optional.empty()
-                : Optional.of(new PipeThread(family, size, letters.equals("rc") || letters.equals("rp")));
+                : Optional.of(new PipeThread(family, size.toString(), letters.toString().equals("rc") || letters.toString().equals("rp")));
     }
 
     boolean taper() {
