@@ -57,10 +57,12 @@ final class Answers {
         List<Finding> found = new ArrayList<>();
         Needs.Met met = new Needs.Met();
         List<Open> open = new ArrayList<>();
+        List<Way> asked = new ArrayList<>();
         for (Way way : check.ways()) {
             if (asks.holds(way.applies(), ask) == Asks.Holds.NO) {
                 continue;
             }
+            asked.add(way);
             for (Finding finding : findings.getOrDefault(ask, List.of())) {
                 if (finding.way().equals(way.name())) {
                     found.add(finding);
@@ -70,7 +72,7 @@ final class Answers {
                 open.add(new Open(way, unmet));
             }
         }
-        LastChance chance = chance(check, ask);
+        LastChance chance = chance(check, asked, ask);
         boolean allDue = progress.allDue() || chance.due();
         boolean later = !allDue;
         List<Gap> gaps = new ArrayList<>();
@@ -138,20 +140,17 @@ final class Answers {
     }
 
     /** The first step not yet behind that closes a need of the check there, or the page's own step where that is sooner. */
-    private LastChance chance(Check check, Ask ask) {
+    private LastChance chance(Check check, List<Way> asked, Ask ask) {
         String first = "";
         String passed = "";
-        for (Way way : check.ways()) {
-            if (asks.holds(way.applies(), ask) == Asks.Holds.NO) {
-                continue;
-            }
-            for (String word : way.needs()) {
-                Optional<Need> need = needs.need(word, ask);
+        for (Way way : asked) {
+            List<String> words = way.needs();
+            for (int i = 0; i < words.size(); i++) {
+                Optional<Need> need = needs.need(words.get(i), ask);
                 if (need.isEmpty()) {
                     continue;
                 }
-                List<String> wanted = needs.wanted(need.get(), ask.at(), Named.quotedPlaces(way, word));
-                for (String place : wanted) {
+                for (String place : needs.wanted(need.get(), ask.at(), way.wants(check, i, need.get()).places())) {
                     for (String step : closing(need.get(), place)) {
                         if (progress.behind(step)) {
                             passed = passed.isEmpty() || progress.order(step) > progress.order(passed) ? step : passed;

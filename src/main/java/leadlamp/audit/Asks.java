@@ -137,13 +137,12 @@ final class Asks {
         boolean any = says.contains(RECORDED);
         boolean recordedHere = false;
         List<String> wanted = needs.wanted(need.get(), ask.at(), List.of());
-        for (Fact fact : recorded.of(need.get().word())) {
-            if (!here(fact.at(), ask.at(), wanted) || needs.ofAnother(fact, ask)) {
-                continue;
-            }
-            recordedHere = true;
-            if (any || says.contains(said(fact))) {
-                return Holds.YES;
+        for (Fact fact : recorded.of(need.get().word(), ask.of())) {
+            if (here(fact.at(), ask.at(), wanted)) {
+                recordedHere = true;
+                if (any || says.contains(said(fact))) {
+                    return Holds.YES;
+                }
             }
         }
         if (any) {

@@ -35,6 +35,7 @@ final class Needs {
     private static final String FIGURE = " figure";
     private static final int DEEPEST = 4;
     private static final Ask ENGINE = new Ask("", "", Place.ENGINE);
+    private static final Wants NO_RULE = new Wants(List.of(), Sides.NONE, Sides.NONE, false);
 
     private final Recorded recorded;
     private final Groups groups;
@@ -130,14 +131,13 @@ final class Needs {
     /** What a way lacks at the place asked; what meets its needs is put into {@code met}. */
     List<Unmet> unmet(Check check, Way way, Ask ask, Met met) {
         List<Unmet> unmet = new ArrayList<>();
-        for (String word : way.needs()) {
-            Optional<Need> need = need(word, ask);
+        List<String> needs = way.needs();
+        for (int i = 0; i < needs.size(); i++) {
+            Optional<Need> need = need(needs.get(i), ask);
             if (need.isPresent() && need.get().kind() == Need.Kind.CONDITION) {
                 settle(need.get(), unmet, met);
             } else if (need.isPresent()) {
-                Sides sides = need.get().kind() == Need.Kind.READING ? Sides.of(way, verdictOf(word, need.get())) : Sides.NONE;
-                Sides all = sides.verdict() ? Sides.of(check, verdictOf(word, need.get())) : Sides.NONE;
-                unmet.addAll(unmet(need.get(), ask, Named.quotedPlaces(way, word), sides, all, met, asksLeft(way, need.get())));
+                unmet.addAll(unmet(need.get(), ask, way.wants(check, i, need.get()), met));
             }
         }
         return unmet;
@@ -152,43 +152,20 @@ final class Needs {
         for (String word : page.settledBy()) {
             Optional<Need> need = need(word, ENGINE);
             if (need.isPresent() && need.get().kind() != Need.Kind.CONDITION) {
-                unmet.addAll(unmet(need.get(), ENGINE, List.of(), Sides.NONE, Sides.NONE, met, false));
+                unmet.addAll(unmet(need.get(), ENGINE, NO_RULE, met));
             }
         }
-    }
-
-    /** `any reading` is what the rule binds; a named reading is what it quotes. */
-    private static String verdictOf(String word, Need need) {
-        return word.startsWith(Need.ANY_READING) ? Need.ANY_READING : need.word();
-    }
-
-    /** Whether a value was worked out of one reading or part of a group, and the question asks of another. */
-    boolean ofAnother(Fact fact, Ask ask) {
-        return fact instanceof Value value && !ask.of().isEmpty() && !value.kind().equals(ask.of())
-                && !value.kind().equals(value.of()) && words.quantity(value.of()).filter(q -> !q.kind().equals(value.kind())).isPresent();
     }
 
     /** Whether something of this name is known at the place asked, whatever it says. */
     boolean known(Need need, Ask ask) {
-        return unmet(need, ask, List.of(), Sides.NONE, Sides.NONE, new Met(), false).isEmpty();
+        return unmet(need, ask, NO_RULE, new Met()).isEmpty();
     }
 
-    /** Whether the way's rule asks of the sign that it was left so: what was seen as found then meets no need. */
-    private static boolean asksLeft(Way way, Need need) {
-        if (need.kind() == Need.Kind.SIGN) {
-            for (Way.Pattern pattern : way.patterns()) {
-                if (pattern.fact().equals("Seen") && pattern.flags().contains("left") && pattern.quoted("sign").contains(need.what())) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private List<Unmet> unmet(Need need, Ask ask, List<String> quoted, Sides sides, Sides all, Met met, boolean left) {
+    private List<Unmet> unmet(Need need, Ask ask, Wants wants, Met met) {
         List<Unmet> unmet = List.of();
-        for (String place : wanted(need, ask.at(), quoted)) {
-            Lack lack = lack(need, place, sides, all, met, left);
+        for (String place : wanted(need, ask.at(), wants.places())) {
+            Lack lack = lack(need, place, wants, met);
             if (lack != null) {
                 unmet = unmet.isEmpty() ? new ArrayList<>() : unmet;
                 Unmet same = null;
@@ -292,12 +269,12 @@ final class Needs {
     }
 
     /** Why the need is not met there; null where it is. */
-    private Lack lack(Need need, String place, Sides sides, Sides all, Met met, boolean left) {
+    private Lack lack(Need need, String place, Wants wants, Met met) {
         return switch (need.kind()) {
-            case READING -> reading(need, place, sides, all, met);
+            case READING -> reading(need, place, wants.sides(), wants.all(), met);
             case WORD -> word(need, place, met);
             case STEP -> step(need, place, met);
-            case SIGN -> sign(need, place, met, left);
+            case SIGN -> sign(need, place, met, wants.left());
             case SHEET -> sheet(need, place, met);
             case CONDITION, ANY -> null;
         };

@@ -25,6 +25,7 @@ final class Recorded {
     private final Map<String, Map<String, List<Fact>>> nearFacts = new HashMap<>();
     private final Map<String, Map<String, List<Verdict>>> nearVerdicts = new HashMap<>();
     private final Map<String, List<String>> leftOut = new HashMap<>();
+    private final Map<String, Map<String, List<Fact>>> bySubject = new HashMap<>();
 
     Recorded(List<? extends Fact> facts, List<Statement.Key> unreadable, Vocabulary words) {
         this.words = words;
@@ -112,6 +113,51 @@ final class Recorded {
     /** Facts that the word names, verdicts left out. */
     List<Fact> of(String word) {
         return byWord.getOrDefault(word, List.of());
+    }
+
+    /**
+     * Of these facts those that concern what the question is of. A value worked out of each reading, or each part, of a group
+     * bears the name of that one as its kind, and says nothing of another.
+     */
+    List<Fact> of(String word, String subject) {
+        List<Fact> all = of(word);
+        if (subject.isEmpty() || all.isEmpty()) {
+            return all;
+        }
+        Map<String, List<Fact>> known = bySubject.get(word);
+        if (known == null) {
+            known = sorted(all);
+            bySubject.put(word, known);
+        }
+        List<Fact> own = known.get(subject);
+        return own == null ? known.get("") : own;
+    }
+
+    /** Facts by the one that they are of; under no name those that are of none, which stand under each name too. */
+    private Map<String, List<Fact>> sorted(List<Fact> all) {
+        Map<String, List<Fact>> sorted = new HashMap<>();
+        List<Fact> ofNone = new ArrayList<>();
+        sorted.put("", ofNone);
+        for (Fact fact : all) {
+            String one = one(fact);
+            if (one.isEmpty()) {
+                sorted.values().forEach(facts -> facts.add(fact));
+                continue;
+            }
+            List<Fact> own = sorted.get(one);
+            if (own == null) {
+                own = new ArrayList<>(ofNone);
+                sorted.put(one, own);
+            }
+            own.add(fact);
+        }
+        return sorted;
+    }
+
+    /** The one of a group that a value was worked out of; empty where it is of none. */
+    private String one(Fact fact) {
+        return fact instanceof Value value && !value.kind().equals(value.of()) && !ofKind(value.of(), value.kind())
+                && words.quantity(value.of()).isPresent() ? value.kind() : "";
     }
 
     /** Verdicts on the quantity, or on all of its kind. */

@@ -16,6 +16,7 @@ public final class Way {
     private final List<Pattern> patterns;
     private final Check check;
     private final int number;
+    private final Wants[] wants;
 
     /**
      * One pattern of the rule, as far as it quotes words.
@@ -72,6 +73,28 @@ public final class Way {
         this.patterns = patterns;
         this.check = check;
         this.number = number;
+        this.wants = new Wants[needs.size()];
+    }
+
+    /**
+     * What its rule asks of a word that it needs.
+     *
+     * @param index the word's, among the needs
+     * @param need  the word taken apart, for the place asked
+     */
+    Wants wants(Check of, int index, Need need) {
+        String word = needs.get(index);
+        if (!need.word().equals(word)) {
+            // `any part state` is another word for each part.
+            return Wants.of(of, this, word, need);
+        }
+        // Threads may work it out twice, and it comes out the same.
+        Wants known = wants[index];
+        if (known == null) {
+            known = Wants.of(of, this, word, need);
+            wants[index] = known;
+        }
+        return known;
     }
 
     /** Its name; the rule is `check: way`. */
