@@ -2,11 +2,9 @@ package leadlamp.audit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import leadlamp.facts.Fact;
 import leadlamp.facts.NotSeen;
 import leadlamp.facts.OnSheet;
@@ -17,22 +15,18 @@ import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
 import leadlamp.words.Part;
+import leadlamp.words.Property;
 import leadlamp.words.Quantity;
+import leadlamp.words.Sign;
 import leadlamp.words.Vocabulary;
 
 /** Makes facts of what record and sheet say in words. What they say in figures, the derivation reads. */
 final class FactsOf {
     static final String AS_FOUND = " as found";
     static final String AS_TRIAL = " as trial";
-    private static final Set<String> OTHER = Set.of("new", "second-hand", "ready");
-    /** Faces and ends, with the part that they go and come with. */
-    private static final Map<String, String> BELONGS = Map.of("cam lobe", "camshaft", "head face", "head", "combustion chamber", "head", "block face",
-            "block", "valve tip", "valve", "valve seat", "seat insert");
-    /** What is worked on when a part is tight in it. */
-    private static final Map<String, String> SEAT = Map.of("camshaft", "cam bearing");
-    private static final Set<String> METAL_OFF = Set.of("mill", "grind", "cut", "turn", "lap", "hone", "bore", "insert", "line bore", "line hone");
-    /** What goes deeper than a cut. */
-    private static final Set<String> DEEP = Set.of("cracked", "broken", "bent", "moved", "play");
+    /** States of a part that goes in where another came out, and ways of machining that take away what a face shows; of the vocabulary. */
+    private static final String ANOTHER = "another part";
+    private static final String METAL_OFF = "takes metal off";
 
     private final Vocabulary words;
     private final Map<String, String> kinds = new HashMap<>();
@@ -60,10 +54,11 @@ final class FactsOf {
     }
 
     /** The parts in whose place another one goes, with those places. */
-    private static Map<String, List<String>> renewed(Build build) {
+    private Map<String, List<String>> renewed(Build build) {
         Map<String, List<String>> renewed = new HashMap<>();
+        Property state = words.property("parts", "state").orElseThrow();
         for (Statement s : build.statements()) {
-            if (s.form() == Statement.Form.STATED && s.what().equals("state") && OTHER.contains(s.says())) {
+            if (s.form() == Statement.Form.STATED && s.what().equals("state") && state.is(ANOTHER, s.says())) {
                 renewed.computeIfAbsent(s.of(), part -> new ArrayList<>()).add(s.at());
             }
         }
@@ -71,9 +66,9 @@ final class FactsOf {
     }
 
     /** That nothing was seen on the part that came out says nothing of the one that goes in. */
-    private static boolean ofTheOldOne(Statement s, Map<String, List<String>> renewed) {
-        if (found(s)) {
-            for (String part : List.of(s.of(), BELONGS.getOrDefault(s.of(), s.of()))) {
+    private boolean ofTheOldOne(Statement s, Map<String, List<String>> renewed) {
+        if (found(s) && !renewed.isEmpty()) {
+            for (String part : List.of(s.of(), part(s.of()).map(Part::goesWith).orElse(""))) {
                 for (String place : renewed.getOrDefault(part, List.of())) {
                     if (Place.related(place, s.at())) {
                         return true;
@@ -85,13 +80,15 @@ final class FactsOf {
     }
 
     /** Whether metal was taken off where a face was found hurt. */
-    private static boolean workedAway(Build build, Statement seen) {
-        if (!found(seen) || DEEP.contains(seen.what())) {
+    private boolean workedAway(Build build, Statement seen) {
+        if (!found(seen) || words.sign(seen.what()).filter(Sign::deep).isPresent()) {
             return false;
         }
-        Set<String> parts = new HashSet<>(List.of(seen.of(), BELONGS.getOrDefault(seen.of(), seen.of()), SEAT.getOrDefault(seen.of(), seen.of())));
+        Optional<Part> part = part(seen.of());
+        List<String> parts = List.of(seen.of(), part.map(Part::goesWith).orElse(""), part.map(Part::runsIn).orElse(""));
+        Property by = words.property("machining", "by").orElseThrow();
         for (Statement s : build.statements()) {
-            if (s.form() == Statement.Form.STATED && s.of().equals("machining") && METAL_OFF.contains(s.says()) && parts.contains(s.what())
+            if (s.form() == Statement.Form.STATED && s.of().equals("machining") && by.is(METAL_OFF, s.says()) && parts.contains(s.what())
                     && Place.related(s.at(), seen.at())) {
                 return true;
             }
@@ -142,14 +139,18 @@ final class FactsOf {
         return known;
     }
 
+    private Optional<Part> part(String of) {
+        return words.part(of).filter(known -> known.name().equals(of));
+    }
+
     private String find(String of) {
         for (String mark : List.of(AS_FOUND, AS_TRIAL)) {
             if (of.endsWith(mark)) {
                 return find(of.substring(0, of.length() - mark.length())) + mark;
             }
         }
-        Optional<Part> part = words.part(of);
-        if (part.isPresent() && part.get().name().equals(of)) {
+        Optional<Part> part = part(of);
+        if (part.isPresent()) {
             return part.get().kind();
         }
         Optional<Quantity> quantity = words.quantity(of);

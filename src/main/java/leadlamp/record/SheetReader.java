@@ -61,6 +61,7 @@ public final class SheetReader {
         private final List<Statement> statements = new ArrayList<>();
         private final List<LimitLine> limits = new ArrayList<>();
         private final SheetLayout layout;
+        private final SheetSizes sizes = new SheetSizes(words);
 
         Work(Node.Fields tree, String name, Complaints complaints) {
             this.tree = tree;
@@ -309,7 +310,7 @@ public final class SheetReader {
             String text = flat(value);
             Optional<Written> size = Optional.empty();
             if (value instanceof Node.Scalar scalar) {
-                Optional<Dimension> dimension = SheetSizes.of(of, what, words);
+                Optional<Dimension> dimension = sizes.of(of, what);
                 size = dimension.isPresent() ? SheetSizes.read(what, scalar, dimension.get(), complaints) : anyValue(text);
             }
             add(of, at, what, text, size, value.where());

@@ -1,58 +1,42 @@
 package leadlamp.record;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import leadlamp.calc.Threads;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Reading;
 import leadlamp.quantity.Written;
+import leadlamp.words.Property;
 import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 
 /** Which lines of a sheet's sections are sizes, and of what: a slip in one must not pass for a line that is merely words. */
 final class SheetSizes {
-    private SheetSizes() {
+    private final Vocabulary words;
+    private final Map<String, Map<String, List<String>>> sections = new HashMap<>();
+
+    SheetSizes(Vocabulary words) {
+        this.words = words;
     }
 
-    /** What a line is a size of; empty where it may be words. */
-    static Optional<Dimension> of(String section, String what, Vocabulary words) {
-        Dimension own = switch (section) {
-            case "standard" -> standard(what, words);
-            case "masses" -> Dimension.MASS;
-            case "output" -> output(what);
-            default -> null;
-        };
-        return Optional.ofNullable(own);
-    }
-
-    private static Dimension standard(String what, Vocabulary words) {
-        switch (what) {
-            case "bore", "stroke", "rod length", "block height", "thrust housing width", "valve centres", "case depth":
-                return Dimension.LENGTH;
-            case "chamber area at the face", "rod section":
-                return Dimension.AREA;
-            case "compression ratio":
-                return Dimension.NUMBER;
-            case "swept volume":
-                return Dimension.VOLUME;
-            case "valve angle", "intake valve angle", "exhaust valve angle", "intake face angle":
-                return Dimension.ANGLE;
-            case "peak pressure":
-                return Dimension.PRESSURE;
-            case "spring mass":
-                return Dimension.MASS;
-            default:
-                return words.quantity(what).map(Quantity::dimension).orElse(null);
+    /** What a line is a size of, by the vocabulary's `sized` of its section; empty where it may be words. */
+    Optional<Dimension> of(String section, String what) {
+        Map<String, List<String>> sizes = sections.get(section);
+        if (sizes == null) {
+            sizes = words.property("sheet", section).map(Property::sized).orElse(Map.of());
+            sections.put(section, sizes);
         }
-    }
-
-    private static Dimension output(String what) {
-        return switch (what) {
-            case "torque" -> Dimension.TORQUE;
-            case "power" -> Dimension.POWER;
-            case "rev limit", "governed speed", "idle", "at" -> Dimension.SPEED;
-            default -> null;
-        };
+        String others = "";
+        for (Map.Entry<String, List<String>> size : sizes.entrySet()) {
+            if (size.getValue().contains(what)) {
+                return Dimension.named(size.getKey());
+            }
+            others = size.getValue().contains(Property.EACH_LINE) ? size.getKey() : others;
+        }
+        return others.equals(Property.AS_READ) ? words.quantity(what).map(Quantity::dimension) : Dimension.named(others);
     }
 
     /** The size; where a figure stands there that is none, the sheet is told so and nothing is taken. */

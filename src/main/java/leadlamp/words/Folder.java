@@ -163,8 +163,12 @@ final class Folder {
             String group = line.text("each");
             need("parts.yaml", name, groups.containsKey(group), group);
             int index = parts.size();
+            String goesWith = line.text("goes with", "");
+            need("parts.yaml", name, goesWith.isEmpty() || partLines.containsKey(goesWith) && !goesWith.equals(name), goesWith);
+            String runsIn = line.text("runs in", "");
+            need("parts.yaml", name, runsIn.isEmpty() || partLines.containsKey(runsIn) && !runsIn.equals(name), runsIn);
             parts.put(name, new Part(name, line.text("gloss"), line.text("system"), group, line.number("strip"),
-                    List.copyOf(kinds)));
+                    List.copyOf(kinds), goesWith, runsIn));
             partIndex.name(name, index);
             line.list("also").forEach(word -> partIndex.synonym(word, index));
             line.done();
@@ -193,7 +197,8 @@ final class Folder {
                     || part.equals("any joint"), part));
             List<String> rulesOut = line.list("rules out");
             rulesOut.forEach(sign -> need("signs.yaml", name, signLines.containsKey(sign), sign));
-            signs.put(name, new Sign(name, line.text("gloss"), of, line.flag("sound"), rulesOut, line.text("amount")));
+            signs.put(name, new Sign(name, line.text("gloss"), of, line.flag("sound"), rulesOut, line.text("amount"),
+                    line.flag("deep")));
             signIndex.name(name, index);
             line.list("also").forEach(word -> signIndex.synonym(word, index));
             line.done();

@@ -291,7 +291,7 @@ final class Lexicon implements Vocabulary {
     private Part partAt(int index) {
         if (parts[index] == null) {
             Cursor at = new Cursor(place(Pack.PARTS, index));
-            parts[index] = new Part(at.text(), at.text(), at.text(), at.text(), at.number(), at.texts());
+            parts[index] = new Part(at.text(), at.text(), at.text(), at.text(), at.number(), at.texts(), at.text(), at.text());
         }
         return parts[index];
     }
@@ -314,7 +314,7 @@ final class Lexicon implements Vocabulary {
     private Sign signAt(int index) {
         if (signs[index] == null) {
             Cursor at = new Cursor(place(Pack.SIGNS, index));
-            signs[index] = new Sign(at.text(), at.text(), at.texts(), at.number() == 1, at.texts(), at.text());
+            signs[index] = new Sign(at.text(), at.text(), at.texts(), at.number() == 1, at.texts(), at.text(), at.number() == 1);
         }
         return signs[index];
     }
@@ -325,12 +325,8 @@ final class Lexicon implements Vocabulary {
             String name = at.text();
             String gloss = at.text();
             List<String> after = at.texts();
-            Map<String, List<String>> afterFor = new LinkedHashMap<>();
-            for (int n = at.number(); n > 0; n--) {
-                afterFor.put(at.text(), at.texts());
-            }
-            steps[index] = new Step(name, gloss, after, Collections.unmodifiableMap(afterFor), at.texts(), at.number(),
-                    at.text(), at.number() == 1, at.number() == 1);
+            steps[index] = new Step(name, gloss, after, at.lists(), at.texts(), at.number(), at.text(),
+                    at.number() == 1, at.number() == 1);
         }
         return steps[index];
     }
@@ -358,7 +354,7 @@ final class Lexicon implements Vocabulary {
                 perPart.put(at.text(), at.map());
             }
             properties[index] = new Property(section, name, values, also, takes, gloss, of,
-                    Collections.unmodifiableMap(perPart));
+                    Collections.unmodifiableMap(perPart), at.lists(), at.lists());
         }
         return properties[index];
     }
@@ -473,6 +469,18 @@ final class Lexicon implements Vocabulary {
                 texts[i] = text();
             }
             return List.of(texts);
+        }
+
+        Map<String, List<String>> lists() {
+            int count = number();
+            if (count == 0) {
+                return Map.of();
+            }
+            Map<String, List<String>> lists = new LinkedHashMap<>();
+            for (int i = 0; i < count; i++) {
+                lists.put(text(), texts());
+            }
+            return Collections.unmodifiableMap(lists);
         }
 
         Map<String, String> map() {

@@ -18,7 +18,7 @@ import java.util.function.Consumer;
  * record. A reader takes out one word without touching the rest, for the start of a command must not be felt.
  */
 final class Pack {
-    static final int MAGIC = 0x4c4c5602;
+    static final int MAGIC = 0x4c4c5603;
     static final int PARTS = 0;
     static final int PART_WORDS = 1;
     static final int QUANTITIES = 2;
@@ -132,6 +132,7 @@ final class Pack {
         write(part.name(), part.gloss(), part.system(), part.group());
         number(part.strip());
         words(part.kinds());
+        write(part.goesWith(), part.runsIn());
     }
 
     void quantity(Quantity quantity) {
@@ -153,16 +154,13 @@ final class Pack {
         number(sign.sound() ? 1 : 0);
         words(sign.rulesOut());
         write(sign.amount());
+        number(sign.deep() ? 1 : 0);
     }
 
     void step(Step step) {
         write(step.name(), step.gloss());
         words(step.after());
-        number(step.afterFor().size());
-        step.afterFor().forEach((layout, steps) -> {
-            write(layout);
-            words(steps);
-        });
+        lists(step.afterFor());
         words(step.closes());
         number(step.reach());
         write(step.onlyFor());
@@ -184,6 +182,16 @@ final class Pack {
         property.perPart().forEach((part, values) -> {
             write(part);
             map(values);
+        });
+        lists(property.kinds());
+        lists(property.sized());
+    }
+
+    private void lists(Map<String, List<String>> lists) {
+        number(lists.size());
+        lists.forEach((word, all) -> {
+            write(word);
+            words(all);
         });
     }
 

@@ -9,8 +9,11 @@ import java.util.List;
  * @param group  where it lives in sets: `engine`, `each cylinder`
  * @param strip  level that reaches it, 0 to 4
  * @param kinds  the kind, its kind, and so on; empty where it has none
+ * @param goesWith the part that this face or end goes and comes with; empty where it is a part of its own
+ * @param runsIn what is cut where this part is found tight in it; empty where nothing is
  */
-public record Part(String name, String gloss, String system, String group, int strip, List<String> kinds) {
+public record Part(String name, String gloss, String system, String group, int strip, List<String> kinds, String goesWith,
+        String runsIn) {
     /** The kind that a fact carries: the outermost one, its own name where it has none. */
     public String kind() {
         return kinds.isEmpty() ? name : kinds.get(kinds.size() - 1);

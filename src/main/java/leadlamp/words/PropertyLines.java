@@ -8,13 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import leadlamp.quantity.Dimension;
 
 /** The properties, section by section, with what refers to another resolved. */
 final class PropertyLines {
     private static final String FILE = "properties.yaml";
     /** Keys of a property; any other key with words under it is a property of a section below. */
     private static final Set<String> OWN = Set.of("values", "also", "takes", "gloss", "of", "see", "note", "words",
-            "written");
+            "written", "kinds", "sized");
     /** A word of a sheet's line that has no list of its own. */
     private static final String LINE = "line";
 
@@ -24,6 +25,7 @@ final class PropertyLines {
     PropertyLines(Map<String, Object> file) {
         file.forEach((section, value) -> section(section, new Line(FILE, section, value)));
         references.forEach(Runnable::run);
+        named();
     }
 
     List<Property> all() {
@@ -129,7 +131,7 @@ final class PropertyLines {
             takes = LINE;
         }
         put(new Property(section, name, values, texts(line, "also"), takes, gloss, of,
-                Collections.unmodifiableMap(perPart)));
+                Collections.unmodifiableMap(perPart), lists(line, "kinds"), lists(line, "sized")));
         String see = line.text("see", "");
         if (!see.isEmpty()) {
             references.add(() -> refer(section, name, see));
@@ -163,7 +165,7 @@ final class PropertyLines {
 
     private void add(String section, String name, Map<String, String> values, Map<String, String> also, String takes,
             String gloss) {
-        put(new Property(section, name, values, also, takes, gloss, List.of(), Map.of()));
+        put(Property.plain(section, name, values, also, takes, gloss, List.of(), Map.of()));
     }
 
     private void put(Property property) {
@@ -176,9 +178,8 @@ final class PropertyLines {
         if (sections.containsKey(see)) {
             String below = below(section, name);
             Map<String, Property> all = sections.get(see);
-            all.values().forEach(p -> put(new Property(below, p.name(), p.values(), p.also(), p.takes(), p.gloss(),
-                    p.of(), p.perPart())));
-            put(new Property(section, name, own.values(), own.also(), LINE, own.gloss(), own.of(), own.perPart()));
+            all.values().forEach(p -> put(p.in(below, p.name())));
+            put(new Property(section, name, own.values(), own.also(), LINE, own.gloss(), own.of(), own.perPart(), own.kinds(), own.sized()));
             return;
         }
         int blank = see.indexOf(' ');
@@ -188,6 +189,35 @@ final class PropertyLines {
             throw new VocabularyException(FILE, "\"" + section + ": " + name + "\" refers to \"" + see + "\", which is not there");
         }
         put(new Property(section, name, other.values(), other.also(), own.takes().isEmpty() ? other.takes() : own.takes(),
-                own.gloss().isEmpty() ? other.gloss() : own.gloss(), own.of(), other.perPart()));
+                own.gloss().isEmpty() ? other.gloss() : own.gloss(), own.of(), other.perPart(), other.kinds(), own.sized()));
+    }
+
+    /** Lists under words of their own: `kinds`, `sized`. */
+    private static Map<String, List<String>> lists(Line line, String key) {
+        Line lists = line.line(key);
+        Map<String, List<String>> all = new LinkedHashMap<>();
+        for (String word : lists.keys()) {
+            all.put(word, lists.list(word));
+        }
+        return Collections.unmodifiableMap(all);
+    }
+
+    /** A word named that is not there must be told by whoever builds, or it would be looked for for ever in vain. */
+    private void named() {
+        for (Property property : all()) {
+            String who = property.section() + ": " + property.name();
+            property.kinds().forEach((kind, values) -> values.forEach(value -> need(property.values().containsKey(value), who, value)));
+            Map<String, Property> lines = sections.getOrDefault(below(property.section(), property.name()), Map.of());
+            property.sized().forEach((dimension, sized) -> {
+                need(dimension.equals(Property.AS_READ) || Dimension.named(dimension).isPresent(), who, dimension);
+                sized.forEach(one -> need(one.equals(Property.EACH_LINE) || lines.containsKey(one), who, one));
+            });
+        }
+    }
+
+    private static void need(boolean holds, String who, String word) {
+        if (!holds) {
+            throw new VocabularyException(FILE, "\"" + who + "\" names \"" + word + "\", which is not there");
+        }
     }
 }

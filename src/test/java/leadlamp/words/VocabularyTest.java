@@ -296,6 +296,30 @@ class VocabularyTest {
     }
 
     @Test
+    void a_face_goes_with_its_part_and_what_cutting_takes_away_is_told_by_the_words() {
+        assertThat(WORDS.part("head face").map(Part::goesWith)).contains("head");
+        assertThat(WORDS.part("valve seat").map(Part::goesWith)).contains("seat insert");
+        assertThat(WORDS.part("head").map(Part::goesWith)).contains("");
+        assertThat(WORDS.part("camshaft").map(Part::runsIn)).contains("cam bearing");
+        Property by = WORDS.property("machining", "by").orElseThrow();
+        assertThat(by.is("takes metal off", "mill")).isTrue();
+        assertThat(by.is("takes metal off", "polish")).isFalse();
+        assertThat(WORDS.property("parts", "state").orElseThrow().is("another part", "second-hand")).isTrue();
+        assertThat(WORDS.property("parts", "state").orElseThrow().is("another part", "kept")).isFalse();
+        assertThat(WORDS.sign("cracked").orElseThrow().deep()).isTrue();
+        assertThat(WORDS.sign("scored").orElseThrow().deep()).isFalse();
+    }
+
+    @Test
+    void the_words_say_which_lines_of_a_sheet_are_sizes() {
+        assertThat(WORDS.property("sheet", "standard").orElseThrow().sized()).containsEntry("length",
+                List.of("bore", "stroke", "rod length", "block height", "thrust housing width", "valve centres", "case depth"))
+                .containsEntry(Property.AS_READ, List.of(Property.EACH_LINE));
+        assertThat(WORDS.property("sheet", "masses").orElseThrow().sized()).containsOnly(Map.entry("mass", List.of(Property.EACH_LINE)));
+        assertThat(WORDS.property("sheet", "materials").orElseThrow().sized()).isEmpty();
+    }
+
+    @Test
     void a_fault_of_the_folder_names_its_file_and_what_is_wrong(@TempDir Path folder) throws IOException {
         assertThatThrownBy(() -> broken(folder, "parts.yaml", "each: each bank", "each: each bnk")).isInstanceOf(VocabularyException.class)
                 .hasMessage("rules/vocabulary/parts.yaml: \"block face\" names \"each bnk\", which is not there.");
@@ -310,6 +334,16 @@ class VocabularyTest {
                 .hasMessage("rules/vocabulary/gauges.yaml: \"radius gauge\" has a key that is not known, \"colour\".");
         assertThatThrownBy(() -> broken(folder, "ambiguous.yaml", "pulley:", "pulley: [crank gear]\npulley:"))
                 .hasMessageStartingWith("rules/vocabulary/ambiguous.yaml: cannot be read: ").hasMessageContaining("pulley");
+        assertThatThrownBy(() -> broken(folder, "parts.yaml", "goes with: head", "goes with: hed"))
+                .hasMessage("rules/vocabulary/parts.yaml: \"head face\" names \"hed\", which is not there.");
+        assertThatThrownBy(() -> broken(folder, "parts.yaml", "runs in: cam bearing", "runs in: cam baring"))
+                .hasMessage("rules/vocabulary/parts.yaml: \"camshaft\" names \"cam baring\", which is not there.");
+        assertThatThrownBy(() -> broken(folder, "properties.yaml", "takes metal off: [mill,", "takes metal off: [mil,"))
+                .hasMessage("rules/vocabulary/properties.yaml: \"machining: by\" names \"mil\", which is not there.");
+        assertThatThrownBy(() -> broken(folder, "properties.yaml", "sized: {torque: torque,", "sized: {torqe: torque,"))
+                .hasMessage("rules/vocabulary/properties.yaml: \"sheet: output\" names \"torqe\", which is not there.");
+        assertThatThrownBy(() -> broken(folder, "properties.yaml", "sized: {torque: torque,", "sized: {torque: tork,"))
+                .hasMessage("rules/vocabulary/properties.yaml: \"sheet: output\" names \"tork\", which is not there.");
     }
 
     private static void broken(Path folder, String file, String right, String wrong) throws IOException {
