@@ -189,8 +189,9 @@ abstract class EntryReader {
         if (values.containsKey(text) || values.containsKey(lower)) {
             return Optional.of(new Said(key, values.containsKey(text) ? text : lower, Optional.empty(), Optional.empty(), item.where()));
         }
-        if (property.also().containsKey(lower)) {
-            return Optional.of(new Said(key, property.also().get(lower), Optional.empty(), Optional.empty(), item.where()));
+        String meant = property.also().get(lower);
+        if (meant != null && values.containsKey(meant)) {
+            return Optional.of(new Said(key, meant, Optional.empty(), Optional.empty(), item.where()));
         }
         String takes = property.takes();
         if (takes.isEmpty() && !values.isEmpty()) {
@@ -234,6 +235,10 @@ abstract class EntryReader {
 
     /** The short list of this part or of the nearest kind that has one; else all words of all lists. */
     Map<String, String> valuesFor(Property property, String part) {
+        return valuesFor(property, part, words);
+    }
+
+    static Map<String, String> valuesFor(Property property, String part, Vocabulary words) {
         if (property.perPart().containsKey(part)) {
             return property.perPart().get(part);
         }

@@ -149,7 +149,11 @@ final class Forms {
     Map<String, Object> value(Property property, Map<String, String> values) {
         List<Object> ways = new ArrayList<>();
         Map<String, String> taken = new LinkedHashMap<>(values);
-        property.also().forEach((word, meant) -> taken.putIfAbsent(word, "the same as " + meant));
+        property.also().forEach((word, meant) -> {
+            if (values.containsKey(meant)) {
+                taken.putIfAbsent(word, "the same as " + meant);
+            }
+        });
         taken.putIfAbsent("unknown", "looked, and could not tell");
         ways.add(words(taken));
         String takes = property.takes();

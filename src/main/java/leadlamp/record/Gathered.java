@@ -17,6 +17,7 @@ final class Gathered {
     final Places places;
     /** Joints that the sheet names. */
     final Set<String> joints;
+    final JointNames jointNames;
     final List<Statement> statements = new ArrayList<>();
     final List<LimitLine> limits = new ArrayList<>();
     final Map<String, Gauge> gauges = new LinkedHashMap<>();
@@ -36,12 +37,13 @@ final class Gathered {
         this.joints = new LinkedHashSet<>(sheet.names("joints"));
         Set<String> names = new LinkedHashSet<>(sheet.layout().names());
         names.addAll(joints);
+        this.jointNames = new JointNames(words, joints, Set.copyOf(names));
         if (tree.get("fasteners").orElse(null) instanceof Node.Items items) {
             for (Node item : items.items()) {
                 if (item instanceof Node.Fields entry && !entry.fields().isEmpty()) {
                     Node.Field first = entry.fields().get(0);
                     String subject = first.key().equals("joint") ? SheetReader.flat(first.value()) : first.key();
-                    if (subject.contains(" to ") && (joints.contains(subject) || Vocabulary.nearest(subject, joints).isEmpty())) {
+                    if (jointNames.ofItsOwn(subject)) {
                         names.add(subject);
                     }
                 }

@@ -62,19 +62,13 @@ final class JointEntries extends EntryReader {
     }
 
     private List<String> jointPlaces(String joint, Node.Fields entry, Subject subject) {
-        if (!gathered.joints.contains(joint)) {
-            for (String known : gathered.joints) {
-                if (joint.startsWith(known + " ")) {
-                    return List.of(joint);
-                }
+        JointNames names = gathered.jointNames;
+        if (!names.listed(joint)) {
+            if (names.placeOfListed(joint) || names.ofItsOwn(joint)) {
+                return List.of(joint);
             }
-            Optional<String> near = Vocabulary.nearest(joint, gathered.joints);
-            if (near.isPresent() || !joint.contains(" to ")) {
-                complaints.unknown(subject.where(), joint, "\"" + joint + "\" is no joint of the engine sheet.", gathered.joints,
-                        "Joints: ", "The entry was left out. A joint that the sheet lacks is named as `this to that`.");
-                return List.of();
-            }
-            return List.of(joint);
+            noJoint(joint, subject);
+            return List.of();
         }
         List<String> places = new ArrayList<>();
         for (String place : gathered.sheet.layout().places("each joint").orElse(List.of())) {
@@ -116,6 +110,25 @@ final class JointEntries extends EntryReader {
             meant.addAll(some);
         }
         return meant;
+    }
+
+    private void noJoint(String joint, Subject subject) {
+        JointNames names = gathered.jointNames;
+        if (names.reading(joint)) {
+            complaints.add(subject.where(), joint.length(), "\"" + joint + "\" is a reading and no joint.",
+                    "A reading stands under `measurements`.", Optional.empty(), "The entry was left out.");
+            return;
+        }
+        Optional<String> begun = names.begins(joint);
+        if (begun.isPresent()) {
+            String rest = joint.substring(begun.get().length() + 1);
+            complaints.add(subject.where(), joint.length(), "\"" + rest + "\" is no place of the joint " + begun.get() + ".",
+                    "The joint alone, or with the number, row or corner of a bolt. Another joint ends in the name of a part.", begun,
+                    "The entry was left out.");
+            return;
+        }
+        complaints.unknown(subject.where(), joint, "\"" + joint + "\" is no joint of the engine sheet.", gathered.joints, "Joints: ",
+                "The entry was left out. A joint that the sheet lacks is named as `this to that`.");
     }
 
     private void torque(String place, Subject subject, List<String> with, Rest rest, Map<String, String> asides) {

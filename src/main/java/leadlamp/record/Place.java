@@ -146,6 +146,20 @@ public final class Place {
         };
     }
 
+    /**
+     * Whether the longer place is a part of the shorter one: it may add the end, half or direction of what is there, and
+     * never a cylinder or a bearing, which is another thing.
+     */
+    static boolean divides(String shorter, String longer) {
+        Set<String> known = of(shorter).says;
+        for (String word : of(longer).says) {
+            if (!known.contains(word) && (word.startsWith("cylinder ") || word.startsWith("main ") || word.startsWith("big end "))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Whether the text is made of words of place alone, and not the name of something. */
     static boolean isOfWords(String text) {
         for (String word : of(text).says) {

@@ -12,6 +12,8 @@ import leadlamp.words.Vocabulary;
 /** Reads what stands after `at:` into whole places, against the places that the engine sheet gives. */
 final class Places {
     private static final String ENGINE = Place.ENGINE;
+    private static final String AND = " and ";
+    private static final String ROW = " side";
 
     private final EngineSheet.Layout layout;
     private final Map<String, String> synonyms;
@@ -164,7 +166,7 @@ final class Places {
             return List.of(text);
         }
         if (known.isEmpty()) {
-            return List.of(prefixed(text, group));
+            return begunWith(text).isEmpty() || ofName(text, names) ? List.of(prefixed(text, group)) : List.of();
         }
         List<String> places = known.get();
         if (places.contains(text)) {
@@ -188,7 +190,7 @@ final class Places {
             if (Place.covers(full, place) && Place.covers(place, full)) {
                 return List.of(place);
             }
-            if (!place.equals(ENGINE) && Place.covers(place, full)) {
+            if (!place.equals(ENGINE) && Place.covers(place, full) && Place.divides(place, full)) {
                 return List.of(Place.inOrder(full));
             }
             if (Place.covers(full, place)) {
@@ -205,15 +207,45 @@ final class Places {
                 return turned;
             }
         }
-        if (full.contains(" and ")) {
+        if (two(full, known, group) || ofName(full, names)) {
             return List.of(full);
         }
+        return List.of();
+    }
+
+    /** Whether it is two places in one, each of which is there: `1 and 2`, `big end 1 and 2`. */
+    private boolean two(String full, Optional<List<String>> known, String group) {
+        int and = full.indexOf(AND);
+        if (and < 0) {
+            return false;
+        }
+        String first = full.substring(0, and);
+        String second = first.substring(0, first.lastIndexOf(' ') + 1) + full.substring(and + AND.length());
+        return !second.contains(AND) && !one(first, known, group).isEmpty() && !one(second, known, group).isEmpty();
+    }
+
+    /** The joints that a text begins with and goes on. */
+    private List<String> begunWith(String text) {
+        List<String> begun = new ArrayList<>();
         for (String name : names) {
-            if (full.startsWith(name + " ")) {
-                return List.of(full);
+            if (text.startsWith(name + " ") && name.contains(" to ")) {
+                begun.add(name);
             }
         }
-        return List.of();
+        return begun;
+    }
+
+    /** Whether it begins with one of the names and goes on with words of a place: a bolt, a row, a corner of it. */
+    static boolean ofName(String full, Set<String> names) {
+        for (String name : names) {
+            if (full.startsWith(name + " ")) {
+                String rest = full.substring(name.length() + 1);
+                if (Place.isOfWords(rest.endsWith(ROW) ? rest.substring(0, rest.length() - ROW.length()) : rest)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static String prefixed(String text, String group) {
@@ -252,8 +284,14 @@ final class Places {
     }
 
     private void wrong(Node.Scalar scalar, List<String> known, String subject) {
-        complaints.unknown(scalar.where(), scalar.text(),
-                "\"" + scalar.text() + "\" is no place of " + subject + (known.isEmpty() ? "" : " in this engine") + ".", known,
-                "Places of " + subject + ": ", "The entry was left out.");
+        Optional<String> nearest = Vocabulary.nearest(scalar.text(), known);
+        String text = plain(scalar.text());
+        for (String joint : begunWith(text)) {
+            nearest = nearest.isEmpty() || text.startsWith(nearest.get() + " ") && joint.length() > nearest.get().length()
+                    ? Optional.of(joint) : nearest;
+        }
+        complaints.add(scalar.where(), scalar.text().length(),
+                "\"" + scalar.text() + "\" is no place of " + subject + (known.isEmpty() ? "" : " in this engine") + ".",
+                known.isEmpty() ? "" : "Places of " + subject + ": " + Complaints.some(known), nearest, "The entry was left out.");
     }
 }

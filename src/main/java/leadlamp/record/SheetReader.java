@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -170,14 +171,26 @@ public final class SheetReader {
             }
             for (Node.Field line : fields.fields()) {
                 if (line.key().equals("pin") && line.value() instanceof Node.Fields pin) {
-                    pin.fields().forEach(f -> lines(part + " pin", at, "", f));
+                    pin.fields().forEach(f -> lines(part + " pin", at, "", meant(part + " pin", f)));
                 } else if (line.key().equals("pin")) {
                     say(part + " pin", at, "state", line.value());
                 } else {
                     known("gears", line, gear.key());
-                    lines(part, at, "", line);
+                    lines(part, at, "", meant(part, line));
                 }
             }
+        }
+
+        /** The line with the word that the record would be read with, so that both say `slotted` where one of them wrote `roll pin`. */
+        private Node.Field meant(String part, Node.Field line) {
+            Optional<Property> property = words.property("parts", line.key());
+            if (property.isPresent() && line.value() instanceof Node.Scalar said) {
+                String meant = property.get().also().get(said.text().toLowerCase(Locale.ROOT));
+                if (meant != null && EntryReader.valuesFor(property.get(), part, words).containsKey(meant)) {
+                    return new Node.Field(line.key(), line.where(), new Node.Scalar(meant, said.where()));
+                }
+            }
+            return line;
         }
 
         private void partWord(Node.Field line, String what) {

@@ -207,6 +207,8 @@ final class PropertyLines {
         for (Property property : all()) {
             String who = property.section() + ": " + property.name();
             property.kinds().forEach((kind, values) -> values.forEach(value -> need(property.values().containsKey(value), who, value)));
+            property.also().forEach((word, meant) -> need(property.values().containsKey(meant)
+                    || property.perPart().values().stream().anyMatch(list -> list.containsKey(meant)), who, meant));
             Map<String, Property> lines = sections.getOrDefault(below(property.section(), property.name()), Map.of());
             property.sized().forEach((dimension, sized) -> {
                 need(dimension.equals(Property.AS_READ) || Dimension.named(dimension).isPresent(), who, dimension);

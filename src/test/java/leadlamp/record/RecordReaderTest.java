@@ -2,6 +2,7 @@ package leadlamp.record;
 
 import static leadlamp.record.Bench.record;
 import static leadlamp.record.Bench.said;
+import static leadlamp.record.Bench.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
@@ -12,6 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class RecordReaderTest {
+    private static final String SHEET_WITH_THRUST = Bench.SHEET.replace("  main bearings: 4\n", "  main bearings: 4\n  thrust bearing: 3\n");
+
     @Test
     void a_part_says_its_state_and_its_words() {
         assertThat(said(record("parts:\n- { cam gear pin: kept, at: intake, form: hollow, origin: home-made }\n")))
@@ -135,6 +138,67 @@ class RecordReaderTest {
         Build build = record("fasteners:\n- { oil cooler to bracket: 12 N·m }\n");
         assertThat(build.problems()).isEmpty();
         assertThat(said(build)).containsExactly("READ joint torque, oil cooler to bracket = 12 N·m");
+    }
+
+    @Test
+    void a_joint_of_its_own_may_begin_as_one_of_the_sheet_does_where_it_ends_in_a_part() {
+        Build build = record("fasteners:\n- { oil pump to block face: 12 N·m }\n- { oil pump to block 3: 23 N·m }\n");
+        assertThat(build.problems()).isEmpty();
+        assertThat(said(build)).containsExactly("READ joint torque, oil pump to block face = 12 N·m", "READ joint torque, oil pump to block 3 = 23 N·m");
+    }
+
+    @Test
+    void what_stands_after_a_joint_s_name_and_is_neither_a_place_nor_a_part_is_no_joint() {
+        Build build = record("fasteners:\n- { oil pump to block feed: 23 N·m }\nobservations:\n- { gasket: torn, at: oil pump to block feed }\n");
+        assertThat(build.statements()).isEmpty();
+        assertThat(build.problems()).hasSize(2);
+        Problem joint = build.problems().get(0);
+        assertThat(joint.what()).isEqualTo("\"feed\" is no place of the joint oil pump to block.");
+        assertThat(joint.nearest()).contains("oil pump to block");
+        assertThat(joint.where().line()).isEqualTo(2);
+        assertThat(build.problems().get(1).what()).isEqualTo("\"oil pump to block feed\" is no place of gasket.");
+        assertThat(build.problems().get(1).nearest()).contains("oil pump to block");
+        assertThat(build.problems().get(1).where().line()).isEqualTo(4);
+    }
+
+    @Test
+    void a_reading_under_fasteners_is_no_joint_for_all_its_to() {
+        Build build = record("fasteners:\n- { piston to head gap: by hand }\n");
+        assertThat(build.statements()).isEmpty();
+        assertThat(build.problems()).singleElement().satisfies(p -> assertThat(p.toString()).contains("is a reading and no joint", "`measurements`"));
+    }
+
+    @Test
+    void a_place_never_adds_a_cylinder_to_what_has_none() {
+        for (String at : List.of("3 front", "main 3 front", "big end 1 rear")) {
+            Build build = record("parts:\n- { thrust washer: new, at: " + at + " }\n", SHEET_WITH_THRUST);
+            assertThat(build.statements()).as(at).isEmpty();
+            assertThat(build.problems()).singleElement().satisfies(p -> {
+                assertThat(p.what()).isEqualTo("\"" + at + "\" is no place of thrust washer in this engine.");
+                assertThat(p.expected()).isEqualTo("Places of thrust washer: front, rear.");
+                assertThat(p.where().line()).isEqualTo(2);
+            });
+        }
+        assertThat(record("parts:\n- { thrust washer: new, at: 3 front }\n", SHEET_WITH_THRUST).problems().get(0).nearest()).contains("front");
+        assertThat(said(record("observations:\n- { thrust washer: worn, at: front upper }\n", SHEET_WITH_THRUST)))
+                .containsExactly("SEEN thrust washer, front upper, worn");
+    }
+
+    @Test
+    void two_places_in_one_are_both_places_of_the_engine() {
+        assertThat(record("observations:\n- { cylinder: cracked, at: 1 and 2 }\n").problems()).isEmpty();
+        assertThat(record("observations:\n- { cylinder: cracked, at: 2 and 9 }\n").problems()).singleElement()
+                .satisfies(p -> assertThat(p.what()).contains("\"2 and 9\" is no place of cylinder"));
+    }
+
+    @Test
+    void a_roll_pin_is_a_spring_pin_with_a_slot_in_record_and_sheet() {
+        assertThat(said(record("parts:\n- { cam gear pin: new, at: intake, form: roll pin }\n- { cam gear pin: new, at: exhaust, form: spiral pin }\n")))
+                .contains("STATED cam gear pin, intake, form, slotted", "STATED cam gear pin, exhaust, form, coiled");
+        assertThat(sheet(Bench.SHEET.replace("form: solid, diameter: 5.0 mm", "form: Roll Pin, diameter: 5.0 mm")).statements())
+                .filteredOn(s -> s.of().equals("cam gear pin") && s.what().equals("form")).extracting(Statement::says).containsOnly("slotted");
+        assertThat(record("parts:\n- { rocker: new, at: each, form: roll pin }\n").problems()).singleElement()
+                .satisfies(p -> assertThat(p.what()).contains("is not a word for form of rocker"));
     }
 
     @Test

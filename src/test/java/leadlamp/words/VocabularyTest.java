@@ -342,6 +342,8 @@ class VocabularyTest {
                 .hasMessage("rules/vocabulary/properties.yaml: \"machining: by\" names \"mil\", which is not there.");
         assertThatThrownBy(() -> broken(folder, "properties.yaml", "sized: {torque: torque,", "sized: {torqe: torque,"))
                 .hasMessage("rules/vocabulary/properties.yaml: \"sheet: output\" names \"torqe\", which is not there.");
+        assertThatThrownBy(() -> broken(folder, "properties.yaml", "roll pin: slotted", "roll pin: slottd"))
+                .hasMessage("rules/vocabulary/properties.yaml: \"parts: form\" names \"slottd\", which is not there.");
         assertThatThrownBy(() -> broken(folder, "properties.yaml", "sized: {torque: torque,", "sized: {torque: tork,"))
                 .hasMessage("rules/vocabulary/properties.yaml: \"sheet: output\" names \"tork\", which is not there.");
     }
