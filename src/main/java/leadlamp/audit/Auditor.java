@@ -65,10 +65,24 @@ public final class Auditor {
     /** With what the program carries. */
     public static Auditor compiled() {
         Compiled pages = CheckPages.compiled();
-        Auditor auditor = new Auditor(Words.compiled(), pages.checks(), pages.conditions(), Rulebase.compiled(),
-                TradeLimits.compiled(), Past::compiled, Wanted.ALL);
+        TradeLimits trade = TradeLimits.compiled();
+        Predicate<String> asked = askedBy(pages.needs().values(), trade);
+        Auditor auditor = new Auditor(Words.compiled(), pages.checks(), pages.conditions(), Rulebase.compiled(), trade, Past::compiled,
+                new Wanted(asked, Derivation.EVERY, Derivation.EVERY));
         auditor.needs.putAll(pages.needs());
         return auditor;
+    }
+
+    /** The quantities that a check, a condition or a limit reads. */
+    private static Predicate<String> askedBy(Iterable<Optional<Need>> needs, TradeLimits trade) {
+        Set<String> asked = new HashSet<>();
+        for (LimitLine limit : trade.lines()) {
+            asked.add(limit.times());
+        }
+        for (Optional<Need> need : needs) {
+            need.ifPresent(n -> asked.add(n.of()));
+        }
+        return asked::contains;
     }
 
     /**
@@ -77,15 +91,8 @@ public final class Auditor {
      */
     public static Auditor answering() {
         Auditor all = compiled();
-        Set<String> asked = new HashSet<>();
-        for (LimitLine limit : all.trade.lines()) {
-            asked.add(limit.times());
-        }
-        for (Optional<Need> need : all.needs.values()) {
-            need.ifPresent(n -> asked.add(n.of()));
-        }
         Auditor auditor = new Auditor(all.words, all.checks, List.copyOf(all.conditions.values()), all.rules, all.trade, all.past,
-                new Wanted(asked::contains, Derivation.EVERY));
+                new Wanted(all.wanted.asked, Derivation.EVERY));
         auditor.needs.putAll(all.needs);
         return auditor;
     }
@@ -109,11 +116,16 @@ public final class Auditor {
     /**
      * What is to be worked out.
      *
-     * @param quantities by name or by kind
+     * @param asked      quantities that a question rests on, by name or by kind
+     * @param quantities those that are worked out, asked for or not
      * @param words      by their names in {@link Derivation#wordsWorkedOut}
      */
-    private record Wanted(Predicate<String> quantities, Predicate<String> words) {
+    private record Wanted(Predicate<String> asked, Predicate<String> quantities, Predicate<String> words) {
         private static final Wanted ALL = new Wanted(Derivation.EVERY, Derivation.EVERY);
+
+        Wanted(Predicate<String> quantities, Predicate<String> words) {
+            this(quantities, quantities, words);
+        }
 
         /** And the sizes that the sheet's own limits are shares of. */
         Wanted withSizesOf(EngineSheet sheet) {
@@ -121,7 +133,11 @@ public final class Auditor {
             for (LimitLine line : sheet.limits()) {
                 sizes.add(line.times());
             }
-            return quantities == Derivation.EVERY ? this : new Wanted(name -> quantities.test(name) || sizes.contains(name), words);
+            if (asked == Derivation.EVERY) {
+                return this;
+            }
+            Predicate<String> more = name -> asked.test(name) || sizes.contains(name);
+            return new Wanted(more, quantities == asked ? more : quantities, words);
         }
     }
 
@@ -241,7 +257,7 @@ public final class Auditor {
         List<Fact> facts = new FactsOf(words).build(build);
         boolean past = Past.asked(facts);
         Wanted wanted = past ? Wanted.ALL : this.wanted.withSizesOf(build.sheet());
-        Derivation.Worked worked = Derivation.work(build, words, wanted.quantities, wanted.words);
+        Derivation.Worked worked = Derivation.work(build, words, wanted.asked, wanted.quantities, wanted.words);
         List<Value> values = new ArrayList<>(worked.readings());
         values.addAll(worked.derived());
         facts.addAll(values);

@@ -2,6 +2,7 @@ package leadlamp.derive;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -55,7 +56,7 @@ public final class Derivation {
      * @param derived  what was worked out, where it was not read
      * @param words    what was worked out in words: yes, no, a class to fit, two ways that differ
      * @param missing  what could not be worked out, and what it lacks
-     * @param problems what a formula refused, with the reading at the bench and its line
+     * @param problems what a formula refused that is asked for, with the reading at the bench and its line
      */
     public record Worked(List<Value> readings, List<Value> derived, List<Stated> words, List<Missing> missing,
             List<Problem> problems) {
@@ -87,19 +88,48 @@ public final class Derivation {
      *             out together come together
      */
     public static Worked work(Build build, Vocabulary words, Predicate<String> wanted, Predicate<String> told) {
+        return work(build, words, wanted, wanted, told);
+    }
+
+    /**
+     * Works out what is wanted of it, and what that rests on.
+     *
+     * @param asked  whether a quantity is asked for: a figure that its formula refuses leaves a question open, and is told. What is
+     *               worked out for whoever wants to see it and asked for by nobody is only left out
+     * @param wanted whether a quantity is to be worked out, asked for or not
+     */
+    public static Worked work(Build build, Vocabulary words, Predicate<String> asked, Predicate<String> wanted, Predicate<String> told) {
         Readings readings = Readings.read(build, words);
         Derivation derivation = new Derivation(new Site(build, words, readings), wanted);
-        for (Quantity quantity : words.quantities()) {
-            if (!quantity.from().isEmpty() && (wanted.test(quantity.name()) || wanted.test(quantity.kind()))) {
-                derivation.need(quantity.name());
-            }
-        }
+        derivation.need(asked);
         SaidWords.all(derivation.site, derivation::need, derivation.said, derivation::lacking, told);
+        List<Problem> problems = List.copyOf(derivation.problems);
+        if (asked != wanted) {
+            derivation.need(wanted);
+            derivation.derived.sort(derivation.byTheVocabulary());
+        }
         derivation.derived.addAll(OfReadings.of(derivation.site, readings.values(), wanted));
         List<Missing> missing = new ArrayList<>();
         derivation.missing.values().forEach(missing::addAll);
         return new Worked(List.copyOf(readings.values()), List.copyOf(derivation.derived), List.copyOf(derivation.said),
-                List.copyOf(missing), List.copyOf(derivation.problems));
+                List.copyOf(missing), problems);
+    }
+
+    private void need(Predicate<String> those) {
+        for (Quantity quantity : site.words.quantities()) {
+            if (!quantity.from().isEmpty() && (those.test(quantity.name()) || those.test(quantity.kind()))) {
+                need(quantity.name());
+            }
+        }
+    }
+
+    /** Values in the order of their quantities; those of one quantity stay as they stood. */
+    private Comparator<Value> byTheVocabulary() {
+        Map<String, Integer> order = new HashMap<>();
+        for (Quantity quantity : site.words.quantities()) {
+            order.put(quantity.name(), order.size());
+        }
+        return (a, b) -> Integer.compare(order.getOrDefault(a.of(), order.size()), order.getOrDefault(b.of(), order.size()));
     }
 
     /**
