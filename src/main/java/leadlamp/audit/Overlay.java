@@ -183,11 +183,11 @@ public final class Overlay {
 
     /** A reading that is changed keeps its gauge, and what it was taken at, where the change says nothing of them. */
     private static Statement withRest(Statement s, List<Statement> before) {
-        if (s.form() != Statement.Form.READ || label(s)) {
+        if (s.form() != Statement.Form.READ || s.inPartsEntry()) {
             return s;
         }
         for (Statement b : before) {
-            if (b.key().equals(s.key()) && !label(b)) {
+            if (b.key().equals(s.key()) && !b.inPartsEntry()) {
                 Map<String, String> asides = new TreeMap<>(b.asides());
                 asides.putAll(s.asides());
                 return new Statement(s.form(), s.of(), s.at(), s.what(), s.says(), s.value(),
@@ -223,7 +223,7 @@ public final class Overlay {
     private static boolean replaced(Statement s, List<Statement> over, List<Statement.Key> unreadable) {
         for (Statement o : over) {
             if (o.key().form() == s.key().form() && o.of().equals(s.of()) && o.what().equals(s.what())
-                    && label(o) == label(s) && takes(o.at(), s.at())) {
+                    && o.inPartsEntry() == s.inPartsEntry() && takes(o.at(), s.at())) {
                 return true;
             }
         }
@@ -243,10 +243,6 @@ public final class Overlay {
             }
         }
         return false;
-    }
-
-    private static boolean label(Statement s) {
-        return s.gauges().equals(List.of("label"));
     }
 
     private static boolean takes(String over, String under) {

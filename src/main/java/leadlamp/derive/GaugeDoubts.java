@@ -34,6 +34,7 @@ import leadlamp.words.Vocabulary;
  * <li>{@code set with} adds the calibration of that gauge. Where the usual doubt is taken, which covers the setting, the
  * setting's part is taken out of the shared half instead.
  * <li>A maker's figure is rounded: a rectangle of half of its last figure to either side. A count has no doubt.
+ * <li>A size of a part that has run, told in the part's entry and not who read it with what, has the usual doubt and is rounded.
  * </ul>
  */
 final class GaugeDoubts {
@@ -82,7 +83,11 @@ final class GaugeDoubts {
         }
         List<String> gauges = fitting(read.gauges(), quantity.dimension());
         if (gauges.isEmpty()) {
-            return withoutGauge(quantity, read, si, reading, parts, named);
+            Doubt usual = withoutGauge(quantity, read, si, reading, parts, named);
+            if (read.asides().containsKey(Statement.OF_PART)) {
+                add(parts, reading, halfLast(read.value()) / ROOT_3);
+            }
+            return usual;
         }
         boolean usualTaken = false;
         for (String gauge : gauges) {

@@ -95,7 +95,7 @@ public final class Readings {
             if (s.form() != Statement.Form.READ || s.value().isEmpty()) {
                 continue;
             }
-            if (!label(s) && s.told().isEmpty() && s.value().get().figure()) {
+            if (!s.inPartsEntry() && s.told().isEmpty() && s.value().get().figure()) {
                 measured.add(s.key());
             }
             if (overPlaces(s.value().get().form())) {
@@ -105,7 +105,7 @@ public final class Readings {
         Set<Entry> done = new HashSet<>();
         for (Statement s : build.statements()) {
             if (s.form() != Statement.Form.READ || s.value().isEmpty() || !s.value().get().figure()
-                    || label(s) && measured.contains(s.key())) {
+                    || s.inPartsEntry() && measured.contains(s.key())) {
                 continue;
             }
             Optional<Quantity> quantity = words.quantity(s.of());
@@ -123,10 +123,6 @@ public final class Readings {
 
     private static Entry entry(Statement s) {
         return new Entry(s.where(), s.of(), s.what(), s.value().map(Written::text).orElse(""));
-    }
-
-    private static boolean label(Statement s) {
-        return s.gauges().equals(List.of("label"));
     }
 
     private static boolean overPlaces(Written.Form form) {

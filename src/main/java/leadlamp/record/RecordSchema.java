@@ -190,9 +190,10 @@ public final class RecordSchema {
     private Map<String, Object> parts() {
         Map<String, Object> known = forms.properties("parts");
         known.put("part", described("long form: the part", ref("part")));
+        known.put("with", described("what the figures of the part were read with: a gauge of the record, or a kind", oneOrMore(TEXT)));
         known.put("limits", described("the limits that came with the part", of("type", "object", "additionalProperties",
                 oneOrMore(ref("limit")))));
-        // The maker's figure of a part is named by the reading's word alone.
+        // A figure of a part is named by the reading's word alone.
         Set<String> figures = new TreeSet<>();
         for (Quantity quantity : quantities.values()) {
             if (!quantity.of().isEmpty()) {

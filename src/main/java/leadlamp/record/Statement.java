@@ -8,8 +8,8 @@ import leadlamp.quantity.Written;
 /**
  * One thing that a record or sheet says, of one subject at one place. `at: each` makes one for each place; those of one
  * entry share their line ({@code where}), so a figure said of several places (`least 3 mm, at: each`) can be put together
- * again. A maker's figure in a part's entry (`compressed thickness: 1.10 mm`) is a READ whose only gauge is `label`. The
- * torque of a joint is a READ of `joint torque`; a size told beside a sign (`amount: 0.8 mm`) is a STATED word of the part
+ * again. A maker's figure in a part's entry (`compressed thickness: 1.10 mm`) is a READ whose only gauge is `label`; a size
+ * of a part that has run, which no box gives, is a READ of no gauge with the aside {@link #OF_PART}. The torque of a joint is a READ of `joint torque`; a size told beside a sign (`amount: 0.8 mm`) is a STATED word of the part
  * (`play amount`) with its value; a step is STATED of `steps` with its date under the aside `date`.
  *
  * @param form   what kind of thing is said
@@ -26,6 +26,16 @@ import leadlamp.quantity.Written;
  */
 public record Statement(Form form, String of, String at, String what, String says, Optional<Written> value,
         List<String> gauges, Map<String, String> asides, Optional<String> told, Where where, String text) {
+
+    /** The aside of a figure that stands in a part's entry and was read of that part. */
+    public static final String OF_PART = "of the part";
+    /** The gauge of a maker's figure. */
+    public static final String LABEL = "label";
+
+    /** Whether it is a figure of a part's entry, which a reading goes before. */
+    public boolean inPartsEntry() {
+        return gauges.equals(List.of(LABEL)) || asides.containsKey(OF_PART);
+    }
 
     /** What kind of thing a statement says. */
     public enum Form {

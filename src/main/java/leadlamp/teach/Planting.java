@@ -137,7 +137,7 @@ final class Planting {
             }
             Optional<Statement> before = Optional.empty();
             for (Statement b : gone) {
-                if (b.form() == Statement.Form.READ && b.key().equals(s.key()) && !b.gauges().equals(List.of("label"))) {
+                if (b.form() == Statement.Form.READ && b.key().equals(s.key()) && !b.inPartsEntry()) {
                     before = Optional.of(b);
                 }
             }

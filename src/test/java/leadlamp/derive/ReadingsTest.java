@@ -97,6 +97,34 @@ class ReadingsTest {
     }
 
     @Test
+    void a_size_in_the_entry_of_a_part_that_has_run_has_the_usual_doubt_and_is_rounded_as_it_was_written() {
+        Value rough = reading(worked("parts: [{ cam gear pin: kept, at: intake, diameter: 5.0 mm }]"), "cam gear pin diameter");
+        assertThat(rough.gauge()).isEqualTo("micrometer");
+        assertThat(rough.usual()).isTrue();
+        assertThat(doubt(rough)).isCloseTo(2 * Math.hypot(0.003, 0.05 / Math.sqrt(3)), within(1e-9));
+        Value fine = reading(worked("parts: [{ cam gear pin: kept, at: intake, diameter: 4.980 mm }]"), "cam gear pin diameter");
+        assertThat(doubt(fine)).as("finer than its gauge it is not").isCloseTo(2 * Math.hypot(0.003, 0.0005 / Math.sqrt(3)), within(1e-9));
+        Value named = reading(worked("parts: [{ cam gear pin: kept, at: intake, diameter: 4.98 mm, with: vernier }]"), "cam gear pin diameter");
+        assertThat(doubt(named)).isCloseTo(0.05, within(1e-9));
+    }
+
+    @Test
+    void a_size_of_a_new_part_is_what_its_box_says() {
+        Value boxed = reading(worked("parts: [{ cam gear pin: new, at: intake, diameter: 5.00 mm }]"), "cam gear pin diameter");
+        assertThat(boxed.gauge()).isEqualTo("label");
+        assertThat(doubt(boxed)).isCloseTo(2 * 0.005 / Math.sqrt(3), within(1e-9));
+    }
+
+    @Test
+    void a_reading_under_measurements_goes_before_the_figure_of_the_part() {
+        for (String state : List.of("new", "kept")) {
+            Value read = reading(worked("parts: [{ cam gear pin: " + state + ", at: intake, diameter: 5.00 mm }]\nmeasurements: [{ cam gear pin "
+                    + "diameter: 4.96 mm, at: intake, with: micrometer }]"), "cam gear pin diameter");
+            assertThat(in(read)).as(state).isCloseTo(4.96, within(1e-9));
+        }
+    }
+
+    @Test
     void a_readings_own_doubt_goes_before_any_gauges() {
         Value value = reading(worked(GAUGES + "measurements: [{ main journal diameter: 47.985 mm, at: main 1, with: micrometer 25-50, "
                 + "doubt: 0.02 mm }]"), "main journal diameter");

@@ -32,6 +32,46 @@ class RecordReaderTest {
         assertThat(figure.gauges()).containsExactly("label");
     }
 
+    private static Statement figure(Build build) {
+        return build.statements().stream().filter(s -> s.form() == Statement.Form.READ).findFirst().orElseThrow();
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', value = {
+        "cam gear pin: new, at: intake, diameter: 5.0 mm                                       | [label]",
+        "cam gear pin: ready, at: intake, diameter: 5.0 mm                                     | [label]",
+        "cam gear pin: kept, at: intake, diameter: 5.0 mm                                      | []",
+        "cam gear pin: second-hand, at: intake, diameter: 5.0 mm                               | []",
+        "cam gear pin: there, at: intake, diameter: 5.0 mm                                     | []",
+        "cam gear pin: new, at: intake, origin: home-made, diameter: 5.0 mm                    | []",
+        "cam gear pin: new, at: intake, diameter: 5.0 mm, with: micrometer                     | [micrometer]",
+        "cam gear pin: kept, at: intake, diameter: 5.0 mm, with: caliper                       | [vernier]",
+        "thermostat: kept, opening temperature: 82 °C                                          | [label]",
+        "thermostat: kept, opening temperature: 82 °C, with: thermometer                       | [thermometer]",
+        "connecting rod: kept, at: 1, rated speed: 9000 rpm                                    | [label]" })
+    void a_size_of_a_part_that_has_run_is_read_of_it_and_not_what_its_box_says(String entry, String gauges) {
+        Build build = record("parts:\n- { " + entry + " }\n");
+        assertThat(build.problems()).isEmpty();
+        assertThat(figure(build).gauges()).hasToString(gauges);
+        assertThat(figure(build).inPartsEntry()).isEqualTo(gauges.equals("[]") || gauges.equals("[label]"));
+    }
+
+    @Test
+    void a_size_of_a_part_that_came_out_is_one_as_found() {
+        Statement figure = figure(record("parts:\n- { cam gear pin: scrapped, at: intake, diameter: 4.8 mm }\n"));
+        assertThat(figure.what()).isEqualTo("as found");
+        assertThat(figure.gauges()).isEmpty();
+    }
+
+    @Test
+    void a_gauge_of_a_part_s_figure_that_nobody_knows_is_told() {
+        assertThat(record("parts:\n- { cam gear pin: kept, at: intake, diameter: 4.8 mm, with: micromter }\n").problems()).singleElement()
+                .satisfies(p -> {
+                    assertThat(p.what()).contains("is no gauge of this record");
+                    assertThat(p.nearest()).contains("micrometer");
+                });
+    }
+
     @Test
     void each_is_every_place_of_the_part() {
         assertThat(said(record("parts:\n- { camshaft: kept, at: each }\n")))
