@@ -25,6 +25,7 @@ final class Answers {
     private final Map<Ask, List<Finding>> findings = new HashMap<>();
     private final List<Statement> hiding = new ArrayList<>();
     private final Map<String, Map<String, List<String>>> closing = new HashMap<>();
+    private final Map<String, List<String>> closed = new HashMap<>();
 
     Answers(Needs needs, Asks asks, Progress progress, Vocabulary words, EngineSheet sheet, List<Finding> found) {
         this.needs = needs;
@@ -178,6 +179,11 @@ final class Answers {
 
     /** The steps that close a need at a place: by the graph, and by what the sheet says of a joint, plug or seal. */
     private List<String> closing(Need need, String place) {
+        boolean engine = place.equals(Place.ENGINE);
+        boolean joint = need.of().equals("joint") || need.of().startsWith("joint ");
+        if (engine || hiding.isEmpty() && !joint) {
+            return closing(need);
+        }
         Map<String, List<String>> byPlace = closing.get(need.word());
         if (byPlace == null) {
             byPlace = new HashMap<>();
@@ -185,39 +191,56 @@ final class Answers {
         }
         List<String> steps = byPlace.get(place);
         if (steps == null) {
-            steps = find(need, place);
+            steps = isClosed(need) ? joint ? progress.closing("joint " + place) : hidden(closing(need), place) : closing(need);
             byPlace.put(place, steps);
         }
         return steps;
     }
 
-    private List<String> find(Need need, String place) {
-        switch (need.kind()) {
-            case STEP:
-                return progress.following(need.what());
-            case SHEET, CONDITION, ANY:
-                return List.of();
-            default:
-        }
-        boolean joint = need.of().equals("joint") || need.of().startsWith("joint ");
-        Set<String> steps = new LinkedHashSet<>();
-        if (joint && !place.equals(Place.ENGINE)) {
-            steps.addAll(progress.closing("joint " + place));
-        } else if (need.kind() == Need.Kind.SIGN) {
-            steps.addAll(progress.closing(need.of() + " " + need.what()));
-        } else if (need.of().equals("machining") || need.of().equals("observations")) {
-            steps.addAll(progress.closing(Need.partOf(need.what(), words)));
-        } else if (need.kind() == Need.Kind.READING || words.part(need.subject()).isPresent()
-                || words.quantity(need.subject()).isPresent()) {
-            steps.addAll(progress.closing(need.subject()));
-        }
-        if (!joint && !place.equals(Place.ENGINE)) {
-            for (Statement line : hiding) {
-                if (!line.at().equals(Place.ENGINE) && Place.covers(line.at(), place)) {
-                    steps.add(line.says());
-                }
+    /** Whether steps close what the need names, and not what follows a step or what nobody can close. */
+    private static boolean isClosed(Need need) {
+        return switch (need.kind()) {
+            case READING, WORD, SIGN -> true;
+            default -> false;
+        };
+    }
+
+    /** These steps and those that hide the place. */
+    private List<String> hidden(List<String> steps, String place) {
+        Set<String> all = null;
+        for (Statement line : hiding) {
+            if (!line.at().equals(Place.ENGINE) && Place.covers(line.at(), place)) {
+                all = all == null ? new LinkedHashSet<>(steps) : all;
+                all.add(line.says());
             }
         }
-        return List.copyOf(steps);
+        return all == null ? steps : List.copyOf(all);
+    }
+
+    /** The steps that close it wherever it is. */
+    private List<String> closing(Need need) {
+        List<String> steps = closed.get(need.word());
+        if (steps == null) {
+            steps = find(need);
+            closed.put(need.word(), steps);
+        }
+        return steps;
+    }
+
+    private List<String> find(Need need) {
+        if (need.kind() == Need.Kind.STEP) {
+            return progress.following(need.what());
+        }
+        if (!isClosed(need)) {
+            return List.of();
+        }
+        if (need.kind() == Need.Kind.SIGN) {
+            return progress.closing(need.of() + " " + need.what());
+        }
+        if (need.of().equals("machining") || need.of().equals("observations")) {
+            return progress.closing(Need.partOf(need.what(), words));
+        }
+        return need.kind() == Need.Kind.READING || words.part(need.subject()).isPresent()
+                || words.quantity(need.subject()).isPresent() ? progress.closing(need.subject()) : List.of();
     }
 }

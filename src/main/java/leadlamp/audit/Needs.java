@@ -43,7 +43,19 @@ final class Needs {
     private final Map<String, ConditionPage> conditions;
     private final Map<String, List<Missing>> missing = new HashMap<>();
     private final Map<String, Optional<Need>> taken;
-    private final Map<String, Map<String, List<String>>> wanted = new HashMap<>();
+    private final Map<String, Wanted> wanted = new HashMap<>();
+
+    /** Where a need of a group is wanted: at which of its places, and of those at which for a place asked. */
+    private static final class Wanted {
+        private final List<String> places;
+        private final boolean settled;
+        private final Map<String, List<String>> byPlace = new HashMap<>();
+
+        Wanted(List<String> places, boolean settled) {
+            this.places = places;
+            this.settled = settled;
+        }
+    }
 
     /**
      * Why a need is not met at one place.
@@ -190,38 +202,38 @@ final class Needs {
         if (need.kind() == Need.Kind.STEP || need.kind() == Need.Kind.CONDITION || need.group().isEmpty()) {
             return List.of(asked);
         }
-        Map<String, List<String>> byPlace = wanted.get(need.word());
-        if (byPlace == null) {
-            byPlace = new HashMap<>();
-            wanted.put(need.word(), byPlace);
+        Wanted of = wanted.get(need.word());
+        if (of == null) {
+            Groups.Members members = groups.of(need.group());
+            of = new Wanted(own(need, members.places()), members.settled());
+            wanted.put(need.word(), of);
         }
-        List<String> places = byPlace.get(asked);
+        List<String> places = of.byPlace.get(asked);
         if (places == null) {
-            places = find(need, asked);
-            byPlace.put(asked, places);
+            places = find(need, asked, of);
+            of.byPlace.put(asked, places);
         }
         return places;
     }
 
-    private List<String> find(Need need, String asked) {
-        Groups.Members members = groups.of(need.group());
-        List<String> told = own(need, members.places());
-        if (told.isEmpty()) {
-            return members.settled() ? List.of() : List.of(asked);
+    private List<String> find(Need need, String asked, Wanted of) {
+        if (of.places.isEmpty()) {
+            return of.settled ? List.of() : List.of(asked);
         }
         if (asked.equals(Place.ENGINE)) {
-            return told;
+            return of.places;
         }
         if (Untold.is(asked)) {
-            return untold(need, asked, told);
+            return untold(need, asked, of.places);
         }
-        List<String> related = new ArrayList<>();
-        for (String place : told) {
-            if (Place.related(place, asked)) {
+        List<String> related = new ArrayList<>(4);
+        Place here = Place.of(asked);
+        for (String place : of.places) {
+            if (here.related(Place.of(place))) {
                 related.add(place);
             }
         }
-        return related.isEmpty() ? told : related;
+        return related.isEmpty() ? of.places : related;
     }
 
     /** Where a group holds several parts by their names (seals, sensors), a need on one of them is wanted at its own. */

@@ -12,6 +12,7 @@ import leadlamp.facts.Seen;
 import leadlamp.facts.Stated;
 import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
+import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
@@ -187,12 +188,13 @@ final class Recorded {
         List<F> near = byPlace.get(place);
         if (near == null) {
             near = new ArrayList<>(4);
+            Place asked = Place.of(place);
             String last = "";
             boolean stands = false;
             for (F fact : all) {
                 if (!fact.at().equals(last)) {
                     last = fact.at();
-                    stands = Needs.standsAt(last, place);
+                    stands = last.equals(place) || !Untold.is(last) && asked.related(Place.of(last));
                 }
                 if (stands) {
                     near.add(fact);

@@ -1,18 +1,15 @@
 package leadlamp.audit;
 
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import leadlamp.record.Build;
 import leadlamp.record.Place;
-import leadlamp.record.SheetLayout;
 import leadlamp.record.Statement;
+import leadlamp.record.WorkOrder;
 import leadlamp.words.StepGraph;
 import leadlamp.words.Vocabulary;
 
@@ -25,7 +22,7 @@ final class Work implements Progress {
     private final Map<String, List<String>> closing = new HashMap<>();
 
     Work(Build build, Vocabulary words) {
-        this.graph = graph(build, words);
+        this.graph = WorkOrder.of(build, words);
         Set<String> done = new LinkedHashSet<>(build.stage());
         Set<String> next = new LinkedHashSet<>();
         for (Statement s : build.statements()) {
@@ -46,30 +43,6 @@ final class Work implements Progress {
         this.behind = new HashSet<>(graph.behind(done));
         this.due = new HashSet<>(graph.dueNow(next, done));
         this.all = graph.allDue(next);
-    }
-
-    private static StepGraph graph(Build build, Vocabulary words) {
-        if (!(build.sheet().layout() instanceof SheetLayout layout)) {
-            return new StepGraph(words, w -> Optional.empty(), List.of(), Map.<String, Collection<String>>of());
-        }
-        Function<String, Optional<Boolean>> has = word -> {
-            Optional<Boolean> settled = layout.layoutWord(word);
-            return settled.isEmpty() && word.equals("flat followers with a new cam") ? newCam(build) : settled;
-        };
-        return new StepGraph(words, has, layout.order(), layout.hidden());
-    }
-
-    /** Whether the camshaft is new or reground; empty where the record does not say. */
-    private static Optional<Boolean> newCam(Build build) {
-        Optional<Boolean> fresh = Optional.empty();
-        for (Statement s : build.statements()) {
-            if (s.of().equals("camshaft") && s.what().equals("state")) {
-                fresh = Optional.of(fresh.orElse(false) || s.says().equals("new"));
-            } else if (s.of().equals("machining") && s.what().equals("camshaft") && s.says().equals("grind")) {
-                return Optional.of(true);
-            }
-        }
-        return fresh;
     }
 
     StepGraph graph() {

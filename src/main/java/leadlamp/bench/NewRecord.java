@@ -11,8 +11,8 @@ import leadlamp.quantity.Written;
 import leadlamp.record.EngineSheet;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Node;
-import leadlamp.record.SheetLayout;
 import leadlamp.record.Statement;
+import leadlamp.record.WorkOrder;
 import leadlamp.words.Part;
 import leadlamp.words.Property;
 import leadlamp.words.Quantity;
@@ -234,9 +234,7 @@ public final class NewRecord {
     private void steps() {
         line("");
         comment("steps:", "each with its date, or done; `left out` says that it was not done");
-        StepGraph graph = sheet.layout() instanceof SheetLayout layout
-                ? new StepGraph(words, layout::layoutWord, layout.order(), layout.hidden())
-                : new StepGraph(words, word -> Optional.empty(), List.of(), Map.of());
+        StepGraph graph = WorkOrder.of(sheet, words);
         for (String step : graph.steps()) {
             comment(OFF + "- { " + step + ": unknown }", words.step(step).map(s -> s.gloss()).orElse(""));
         }

@@ -2,13 +2,11 @@ package leadlamp.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import leadlamp.quantity.Written;
 import leadlamp.record.Build;
 import leadlamp.record.LimitLine;
-import leadlamp.record.SheetLayout;
+import leadlamp.record.WorkOrder;
 import leadlamp.words.StepGraph;
 import leadlamp.words.Vocabulary;
 
@@ -23,9 +21,7 @@ final class Start {
 
     Start(Build build, Vocabulary words) {
         this.build = build;
-        this.graph = build.sheet().layout() instanceof SheetLayout layout
-                ? new StepGraph(words, layout::layoutWord, layout.order(), layout.hidden())
-                : new StepGraph(words, word -> Optional.empty(), List.of(), Map.of());
+        this.graph = WorkOrder.of(build, words);
     }
 
     /** From filling the oil to the first load, as far as the first load waits for it. */

@@ -49,7 +49,7 @@ final class CamDriveWords {
     private CamDriveWords(Telling tells) {
         this.tells = tells;
         this.site = tells.site;
-        this.howFar = HowFar.of(tells.site);
+        this.howFar = site.howFar();
     }
 
     /** The words, as subject and property, and what each may say. */

@@ -64,7 +64,7 @@ final class Comparisons {
         for (String joint : site.places("each joint with several lengths").orElse(List.of())) {
             words.lengths(joint);
         }
-        Optional<HowFar> howFar = HowFar.of(site);
+        Optional<HowFar> howFar = site.howFar();
         for (String joint : Joints.joints(site, "each joint with a torque")) {
             words.tightness(joint);
             howFar.ifPresent(far -> words.hidingStep(joint, far));

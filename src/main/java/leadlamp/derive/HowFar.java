@@ -9,6 +9,7 @@ import leadlamp.record.Place;
 import leadlamp.record.SheetLayout;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
+import leadlamp.record.WorkOrder;
 import leadlamp.words.StepGraph;
 
 /** How far the work is, as far as a word may say it: which steps are behind, and which the next one brings. */
@@ -29,10 +30,10 @@ final class HowFar {
 
     /** By `stage`, by the steps that are written down as done, and by `next`; empty where the sheet gives no layout. */
     static Optional<HowFar> of(Site site) {
-        if (!(site.build.sheet().layout() instanceof SheetLayout layout)) {
+        if (!(site.build.sheet().layout() instanceof SheetLayout)) {
             return Optional.empty();
         }
-        StepGraph graph = new StepGraph(site.words, layout::layoutWord, layout.order(), layout.hidden());
+        StepGraph graph = WorkOrder.of(site.build, site.words);
         Set<String> done = new LinkedHashSet<>(site.build.stage());
         Set<String> next = new LinkedHashSet<>();
         for (Statement s : site.said("steps")) {

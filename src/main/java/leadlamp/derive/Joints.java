@@ -244,6 +244,10 @@ final class Joints {
 
     /** The joints of a group: those of the sheet and those that the record names. */
     static List<String> joints(Site site, String group) {
+        return site.joints(group);
+    }
+
+    static List<String> gather(Site site, String group) {
         Set<String> joints = new LinkedHashSet<>(site.places(group).orElse(List.of()));
         if (group.equals("each joint") || group.equals("each joint with a torque")) {
             for (Value value : site.store.of("joint torque")) {

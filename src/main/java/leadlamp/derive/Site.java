@@ -35,6 +35,16 @@ final class Site {
     private final Map<String, List<Statement>> about = new HashMap<>();
     private Optional<LocalDate> today;
     private Set<String> sheetNames;
+    private Optional<HowFar> howFar;
+    private final Map<String, Joined> joints = new HashMap<>();
+
+    /**
+     * The joints of a group.
+     *
+     * @param torques how many joints had a torque when they were gathered: one more may be one more joint
+     */
+    private record Joined(List<String> joints, int torques) {
+    }
 
     Site(Build build, Vocabulary words, Readings readings) {
         this.build = build;
@@ -214,6 +224,25 @@ final class Site {
         }
         LocalDate day = read.get().first();
         return latest == null || day.isAfter(latest) ? day : latest;
+    }
+
+    /** How far the work is, where the sheet gives a layout. */
+    Optional<HowFar> howFar() {
+        if (howFar == null) {
+            howFar = HowFar.of(this);
+        }
+        return howFar;
+    }
+
+    /** The joints of a group: those of the sheet and those that the record names. */
+    List<String> joints(String group) {
+        int torques = store.of("joint torque").size();
+        Joined known = joints.get(group);
+        if (known == null || known.torques != torques) {
+            known = new Joined(Joints.gather(this, group), torques);
+            joints.put(group, known);
+        }
+        return known.joints;
     }
 
     /** Limits of the sheet that give a standard size of a quantity or its kind, for a place. */

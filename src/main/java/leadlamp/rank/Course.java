@@ -3,12 +3,10 @@ package leadlamp.rank;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import leadlamp.record.Build;
-import leadlamp.record.SheetLayout;
 import leadlamp.record.Statement;
+import leadlamp.record.WorkOrder;
 import leadlamp.words.StepGraph;
 import leadlamp.words.Vocabulary;
 
@@ -60,8 +58,6 @@ public record Course(List<Rung> rungs, List<String> next) {
     }
 
     static StepGraph graph(Build build, Vocabulary words) {
-        return build.sheet().layout() instanceof SheetLayout layout
-                ? new StepGraph(words, layout::layoutWord, layout.order(), layout.hidden())
-                : new StepGraph(words, word -> Optional.empty(), List.of(), Map.of());
+        return WorkOrder.of(build, words);
     }
 }

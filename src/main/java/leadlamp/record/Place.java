@@ -76,7 +76,8 @@ public final class Place {
     private record Met(String text, Place place) {
     }
 
-    private static Place of(String text) {
+    /** A place by its text. */
+    public static Place of(String text) {
         int slot = text.hashCode() & MET.length - 1;
         Met met = MET[slot];
         if (met != null && met.text.equals(text)) {
@@ -107,6 +108,11 @@ public final class Place {
         }
         int longer = one.length() - other.length();
         return longer >= 0 && of(one).holds(of(other)) || longer <= 0 && of(other).holds(of(one));
+    }
+
+    /** Whether one of the two covers the other, for whoever holds one place against many. */
+    public boolean related(Place other) {
+        return this == other || holds(other) || other.holds(this);
     }
 
     /**

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import leadlamp.words.Part;
+import leadlamp.words.StepGraph;
 import leadlamp.words.Vocabulary;
 
 /**
@@ -31,6 +32,7 @@ public final class SheetLayout implements EngineSheet.Layout {
     private final LayoutJoints joints;
     private final LayoutFittings fittings;
     private final Map<String, Optional<List<String>>> known = new ConcurrentHashMap<>();
+    private final Map<Optional<Boolean>, StepGraph> steps = new ConcurrentHashMap<>();
 
     public SheetLayout(Node.Fields tree, Vocabulary words) {
         this.sheet = new LayoutLines(tree);
@@ -155,6 +157,25 @@ public final class SheetLayout implements EngineSheet.Layout {
             }
         }
         return List.copyOf(parts);
+    }
+
+    /**
+     * The steps of the engine in their order, put in order once for all who ask.
+     *
+     * @param newCam whether the camshaft is new or reground, which the sheet leaves to the record
+     */
+    StepGraph steps(Optional<Boolean> newCam) {
+        StepGraph known = steps.get(newCam);
+        if (known == null) {
+            known = new StepGraph(words, word -> has(word, newCam), order(), hidden());
+            steps.put(newCam, known);
+        }
+        return known;
+    }
+
+    private Optional<Boolean> has(String word, Optional<Boolean> newCam) {
+        Optional<Boolean> settled = layoutWord(word);
+        return settled.isEmpty() && word.equals("flat followers with a new cam") ? newCam : settled;
     }
 
     /**

@@ -25,7 +25,8 @@ final class Lexicon implements Vocabulary {
     private static final String SHEET = "sheet ";
 
     private final byte[] bytes;
-    private final ByteBuffer data;
+    /** Head, blocks and the places of the texts, a number an entry: read from bytes each would cost ten calls. */
+    private final int[] data;
     private final int texts;
     private final String[] decoded;
     private final Part[] parts;
@@ -39,12 +40,14 @@ final class Lexicon implements Vocabulary {
 
     Lexicon(byte[] bytes) {
         this.bytes = bytes;
-        data = ByteBuffer.wrap(bytes);
-        if (bytes.length < 8 || data.getInt(0) != Pack.MAGIC) {
+        ByteBuffer numbers = ByteBuffer.wrap(bytes);
+        if (bytes.length < 8 || numbers.getInt(0) != Pack.MAGIC) {
             throw new IllegalStateException("the compiled vocabulary is of another version; build the program anew");
         }
-        texts = data.getInt(4);
-        decoded = new String[data.getInt(texts)];
+        texts = numbers.getInt(4);
+        decoded = new String[numbers.getInt(texts)];
+        data = new int[texts / 4 + 2 + decoded.length];
+        numbers.asIntBuffer().get(data);
         parts = new Part[count(Pack.PARTS)];
         quantities = new Quantity[count(Pack.QUANTITIES)];
         signs = new Sign[count(Pack.SIGNS)];
@@ -225,11 +228,11 @@ final class Lexicon implements Vocabulary {
     private Map<String, Integer> spellings(int table) {
         Map<String, Integer> all = new TreeMap<>();
         int start = block(table);
-        int slots = data.getInt(start);
+        int slots = number(start);
         for (int at = 0; at < slots; at++) {
-            int text = data.getInt(start + 4 + 8 * at);
+            int text = number(start + 4 + 8 * at);
             if (text >= 0) {
-                all.put(text(text), data.getInt(start + 8 + 8 * at));
+                all.put(text(text), number(start + 8 + 8 * at));
             }
         }
         return all;
@@ -360,16 +363,21 @@ final class Lexicon implements Vocabulary {
     }
 
     private int count(int block) {
-        return data.getInt(block(block));
+        return number(block(block));
     }
 
     private int place(int block, int record) {
         int start = block(block);
-        return start + data.getInt(start + 4 + 4 * record);
+        return start + number(start + 4 + 4 * record);
     }
 
     private int block(int block) {
-        return data.getInt(8 + 4 * block);
+        return data[2 + block];
+    }
+
+    /** The number that stands at a place, counted in bytes. */
+    private int number(int at) {
+        return data[at >> 2];
     }
 
     /** The word, else without its plural ending. */
@@ -400,15 +408,15 @@ final class Lexicon implements Vocabulary {
     }
 
     private int slot(int table, String word) {
-        int start = block(table);
-        int last = data.getInt(start) - 1;
+        int start = block(table) >> 2;
+        int last = data[start] - 1;
         for (int at = Pack.hash(word) & last;; at = at + 1 & last) {
-            int text = data.getInt(start + 4 + 8 * at);
+            int text = data[start + 1 + 2 * at];
             if (text < 0) {
                 return -1;
             }
             if (text(text).equals(word)) {
-                return data.getInt(start + 8 + 8 * at);
+                return data[start + 2 + 2 * at];
             }
         }
     }
@@ -417,8 +425,8 @@ final class Lexicon implements Vocabulary {
         String text = decoded[number];
         if (text == null) {
             int index = texts + 4 + 4 * number;
-            int from = data.getInt(index);
-            text = new String(bytes, from, data.getInt(index + 4) - from, StandardCharsets.UTF_8);
+            int from = number(index);
+            text = new String(bytes, from, number(index + 4) - from, StandardCharsets.UTF_8);
             decoded[number] = text;
         }
         return text;
@@ -434,12 +442,12 @@ final class Lexicon implements Vocabulary {
 
         int number() {
             at += 4;
-            return data.getInt(at - 4);
+            return Lexicon.this.number(at - 4);
         }
 
         double real() {
             at += 8;
-            return data.getDouble(at - 8);
+            return Double.longBitsToDouble((long) Lexicon.this.number(at - 8) << 32 | Lexicon.this.number(at - 4) & 0xffffffffL);
         }
 
         String text() {
