@@ -3,6 +3,7 @@ package leadlamp.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import leadlamp.words.Listed;
 
 /**
  * The form that the places of a group have, as the vocabulary writes it: `NUMBER`, `main NUMBER`, `NUMBER SIDE`, `NAME`.
@@ -21,9 +22,9 @@ final class PlaceForm {
     /** @param written as in groups.yaml: forms parted by a comma or `or`, and words that explain */
     PlaceForm(String written) {
         boolean name = false;
-        for (String one : written.replace("; ", ", ").replace(", or ", ", ").replace(" or ", ", ").split(", ")) {
+        for (String one : Listed.in(written.replace("; ", ", ").replace(", or ", ", ").replace(" or ", ", "))) {
             List<String> form = new ArrayList<>();
-            String[] tokens = one.strip().split(" +");
+            String[] tokens = one.strip().split(" ");
             for (int i = 0; i < tokens.length; i++) {
                 String token = tokens[i];
                 if (token.equals("main") && i + 1 < tokens.length && tokens[i + 1].equals("NUMBER")) {

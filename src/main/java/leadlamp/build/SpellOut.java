@@ -1,13 +1,22 @@
 package leadlamp.build;
 
+import java.io.BufferedInputStream;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.ClassWriter;
@@ -18,18 +27,25 @@ import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
 
 /**
- * Spells out what the compiler leaves to be linked while the program runs: lambdas, and what makes two records equal. The
- * table of derived values alone has some nine hundred lambdas; linking one costs a third of a millisecond at every start,
- * where calling a method of a class that lies in the archive costs next to nothing.
+ * Spells out what the compiler leaves to be linked while the program runs: lambdas, what makes two records equal, and texts
+ * that are put together; in our own classes, and in those of the libraries that stand in the jar. The table of derived
+ * values alone has some nine hundred lambdas; linking one costs a third of a millisecond at every start, where calling a
+ * method of a class that lies in the archive costs next to nothing.
  *
  * <p>The lambdas of a source file become one class for each interface that they stand for, with a number for each lambda and
  * a switch over the numbers; it is a nestmate, so that the lambdas' bodies stay private where the compiler put them. What a
- * lambda means does not change. One that wants more than casts of its arguments is left as it is, and so are classes that
+ * lambda means does not change. One that wants more than casts and boxes is left as it is, and so are classes that
  * have been through here before.
  */
 public final class SpellOut {
     private static final String LAMBDAS = "java/lang/invoke/LambdaMetafactory";
     private static final String RECORDS = "java/lang/runtime/ObjectMethods";
+    private static final String TEXTS = "java/lang/invoke/StringConcatFactory";
+    private static final String BUILDER = "java/lang/StringBuilder";
+    private static final String CLASS = ".class";
+    /** In the form of a text that is put together: the next argument, and the next constant. */
+    private static final char ARGUMENT = 1;
+    private static final char CONSTANT = 2;
     private static final int API = Opcodes.ASM9;
 
     /** One lambda: what it calls, what it holds, as what it is called. */
@@ -59,46 +75,112 @@ public final class SpellOut {
         this.host = host;
     }
 
-    /** @param arguments the folder of the compiled classes */
+    /** @param arguments the folder of the compiled classes, or the jar with all that the program carries */
     public static void main(String[] arguments) throws IOException {
-        Path folder = Path.of(arguments[0]);
-        Map<String, List<Path>> nests = new TreeMap<>();
-        try (Stream<Path> files = Files.walk(folder.resolve("leadlamp"))) {
-            files.filter(f -> f.toString().endsWith(".class")).sorted().forEach(file -> {
-                String name = folder.relativize(file).toString().replace('\\', '/').replaceAll("\\.class$", "");
-                nests.computeIfAbsent(name.replaceAll("\\$.*$", ""), n -> new ArrayList<>()).add(file);
-            });
-        }
-        for (Map.Entry<String, List<Path>> nest : nests.entrySet()) {
-            new SpellOut(nest.getKey()).nest(folder, nest.getValue());
+        Path place = Path.of(arguments[0]);
+        if (Files.isDirectory(place)) {
+            folder(place);
+        } else {
+            jar(place);
         }
     }
 
-    private void nest(Path folder, List<Path> files) throws IOException {
-        Map<Path, byte[]> written = new TreeMap<>();
-        Path hostFile = folder.resolve(host + ".class");
-        if (!files.contains(hostFile)) {
-            return;
+    private static void folder(Path folder) throws IOException {
+        Map<String, byte[]> classes = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(folder.resolve("leadlamp"))) {
+            for (Path file : (Iterable<Path>) files.filter(f -> f.toString().endsWith(CLASS)).sorted()::iterator) {
+                classes.put(folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+            }
         }
-        for (Path file : files) {
-            byte[] bytes = Files.readAllBytes(file);
+        for (Map.Entry<String, byte[]> file : spelled(classes).entrySet()) {
+            Files.write(folder.resolve(file.getKey()), file.getValue());
+        }
+    }
+
+    /** The libraries in the jar as well. What is no class is laid down as it is, so that nothing need be unpacked at a start. */
+    private static void jar(Path jar) throws IOException {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        Map<String, FileTime> times = new TreeMap<>();
+        try (ZipInputStream in = new ZipInputStream(new BufferedInputStream(Files.newInputStream(jar)))) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                if (!entry.isDirectory()) {
+                    files.put(entry.getName(), in.readAllBytes());
+                    times.put(entry.getName(), entry.getLastModifiedTime());
+                }
+            }
+        }
+        Map<String, byte[]> classes = new TreeMap<>();
+        files.forEach((name, bytes) -> {
+            if (name.endsWith(CLASS) && version(bytes) >= Opcodes.V11) {
+                classes.put(name, bytes);
+            }
+        });
+        files.putAll(spelled(classes));
+        Path made = jar.resolveSibling(jar.getFileName() + ".part");
+        FileTime now = times.values().iterator().next();
+        try (ZipOutputStream out = new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(made)))) {
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                ZipEntry entry = new ZipEntry(file.getKey());
+                entry.setLastModifiedTime(times.getOrDefault(file.getKey(), now));
+                if (file.getKey().startsWith("leadlamp/") && !file.getKey().endsWith(CLASS)) {
+                    CRC32 sum = new CRC32();
+                    sum.update(file.getValue());
+                    entry.setMethod(ZipEntry.STORED);
+                    entry.setSize(file.getValue().length);
+                    entry.setCrc(sum.getValue());
+                }
+                out.putNextEntry(entry);
+                out.write(file.getValue());
+                out.closeEntry();
+            }
+        }
+        Files.move(made, jar, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private static int version(byte[] bytes) {
+        return (bytes[6] & 0xff) << 8 | bytes[7] & 0xff;
+    }
+
+    /** The classes by the names of their files, spelled out, and those that were added. */
+    private static Map<String, byte[]> spelled(Map<String, byte[]> classes) {
+        Map<String, Map<String, byte[]>> nests = new TreeMap<>();
+        classes.forEach((name, bytes) -> {
+            String[] host = {name.substring(0, name.length() - CLASS.length())};
+            new ClassReader(bytes).accept(new ClassVisitor(API) {
+                @Override
+                public void visitNestHost(String nestHost) {
+                    host[0] = nestHost;
+                }
+            }, ClassReader.SKIP_CODE | ClassReader.SKIP_DEBUG | ClassReader.SKIP_FRAMES);
+            nests.computeIfAbsent(host[0], n -> new TreeMap<>()).put(name, bytes);
+        });
+        Map<String, byte[]> written = new TreeMap<>();
+        nests.forEach((host, nest) -> {
+            if (nest.containsKey(host + CLASS)) {
+                written.putAll(new SpellOut(host).nest(nest));
+            }
+        });
+        return written;
+    }
+
+    private Map<String, byte[]> nest(Map<String, byte[]> files) {
+        Map<String, byte[]> written = new TreeMap<>();
+        files.forEach((file, bytes) -> {
             ClassReader reader = new ClassReader(bytes);
             ClassWriter writer = new ClassWriter(reader, ClassWriter.COMPUTE_MAXS);
             reader.accept(new Spelling(writer), 0);
             written.put(file, writer.toByteArray());
-        }
+        });
         if (!groups.isEmpty()) {
-            ClassReader reader = new ClassReader(written.get(hostFile));
+            ClassReader reader = new ClassReader(written.get(host + CLASS));
             ClassWriter writer = new ClassWriter(reader, 0);
             reader.accept(new Nest(writer), 0);
-            written.put(hostFile, writer.toByteArray());
+            written.put(host + CLASS, writer.toByteArray());
             for (Group group : groups.values()) {
-                written.put(folder.resolve(group.name + ".class"), classOf(group));
+                written.put(group.name + CLASS, classOf(group));
             }
         }
-        for (Map.Entry<Path, byte[]> file : written.entrySet()) {
-            Files.write(file.getKey(), file.getValue());
-        }
+        return written;
     }
 
     /** Takes the new classes into the nest. */
@@ -117,7 +199,9 @@ public final class SpellOut {
     /** Puts plain calls in the place of those that would be linked. */
     private final class Spelling extends ClassVisitor {
         private String name;
+        private boolean isInterface;
         private final Map<String, Handle[]> equal = new TreeMap<>();
+        private final List<Text> texts = new ArrayList<>();
 
         Spelling(ClassVisitor next) {
             super(API, next);
@@ -126,6 +210,7 @@ public final class SpellOut {
         @Override
         public void visit(int version, int access, String name, String signature, String superName, String[] interfaces) {
             this.name = name;
+            this.isInterface = (access & Opcodes.ACC_INTERFACE) != 0;
             super.visit(version, access, name, signature, superName, interfaces);
         }
 
@@ -145,6 +230,10 @@ public final class SpellOut {
                         System.arraycopy(with, 2, fields, 0, fields.length);
                         equal.put(called, fields);
                         super.visitMethodInsn(Opcodes.INVOKESTATIC, name, "plain$" + called, type, false);
+                    } else if (linker.getOwner().equals(TEXTS)) {
+                        texts.add(new Text(type, with.length == 0 ? String.valueOf(ARGUMENT).repeat(Type.getArgumentTypes(type).length)
+                                : (String) with[0], with));
+                        super.visitMethodInsn(Opcodes.INVOKESTATIC, name, "plain$text" + (texts.size() - 1), type, isInterface);
                     } else {
                         super.visitInvokeDynamicInsn(called, type, linker, with);
                     }
@@ -159,6 +248,9 @@ public final class SpellOut {
             }
             if (equal.containsKey("equals")) {
                 spellEquals(cv, name, equal.get("equals"));
+            }
+            for (int i = 0; i < texts.size(); i++) {
+                spellText(cv, "plain$text" + i, texts.get(i));
             }
             super.visitEnd();
         }
@@ -175,7 +267,7 @@ public final class SpellOut {
         return group;
     }
 
-    /** Whether a lambda wants nothing but casts: of what it is called with, and of what comes back. */
+    /** Whether a lambda wants nothing but casts and boxes: of what it is called with, and of what comes back. */
     private static boolean plain(String type, Object[] with) {
         Handle calls = (Handle) with[1];
         Type erased = (Type) with[0];
@@ -185,9 +277,10 @@ public final class SpellOut {
         if (given.size() != wanted.size() || calls.getTag() == Opcodes.H_INVOKESPECIAL && !calls.getName().startsWith("lambda$")) {
             return false;
         }
+        int held = given.size() - erased.getArgumentTypes().length;
         for (int i = 0; i < given.size(); i++) {
-            if (primitive(given.get(i)) != primitive(wanted.get(i))
-                    || primitive(given.get(i)) && !given.get(i).equals(wanted.get(i))) {
+            Type from = i < held ? given.get(i) : erased.getArgumentTypes()[i - held];
+            if (i < held && primitive(from) != primitive(wanted.get(i)) || !fits(from, given.get(i), wanted.get(i))) {
                 return false;
             }
         }
@@ -200,7 +293,19 @@ public final class SpellOut {
         Type back = calls.getTag() == Opcodes.H_NEWINVOKESPECIAL ? Type.getObjectType(calls.getOwner())
                 : Type.getReturnType(calls.getDesc());
         Type result = erased.getReturnType();
-        return result == Type.VOID_TYPE || (primitive(back) || primitive(result) ? back.equals(result) : true);
+        if (result == Type.VOID_TYPE) {
+            return true;
+        }
+        return back != Type.VOID_TYPE && (primitive(result) && !primitive(back) ? back.getInternalName().equals(box(result))
+                : !primitive(result) || back.equals(result));
+    }
+
+    /** Whether what comes as one type, and is meant as another, can be taken as a third: it is the same, is cast, boxed or unboxed. */
+    private static boolean fits(Type comes, Type meant, Type wanted) {
+        if (primitive(comes)) {
+            return primitive(wanted) ? comes.equals(wanted) : true;
+        }
+        return !primitive(wanted) || meant.getSort() == Type.OBJECT && meant.getInternalName().equals(box(wanted));
     }
 
     /** What a call takes, the object that it is called on first. */
@@ -272,8 +377,7 @@ public final class SpellOut {
             made.visitVarInsn(type.getOpcode(Opcodes.ILOAD), local);
             local += type.getSize();
             if (primitive(type)) {
-                String box = box(type);
-                made.visitMethodInsn(Opcodes.INVOKESTATIC, box, "valueOf", "(" + type.getDescriptor() + ")L" + box + ";", false);
+                box(made, type);
             }
             made.visitFieldInsn(Opcodes.PUTFIELD, group.name, "held" + i, "Ljava/lang/Object;");
         }
@@ -321,9 +425,7 @@ public final class SpellOut {
             call.visitVarInsn(Opcodes.ALOAD, 0);
             call.visitFieldInsn(Opcodes.GETFIELD, group.name, "held" + i, "Ljava/lang/Object;");
             if (primitive(type)) {
-                call.visitTypeInsn(Opcodes.CHECKCAST, box(type));
-                call.visitMethodInsn(Opcodes.INVOKEVIRTUAL, box(type), type.getClassName() + "Value", "()" + type.getDescriptor(),
-                        false);
+                unbox(call, type);
             } else {
                 call.visitTypeInsn(Opcodes.CHECKCAST, wanted.get(at).getInternalName());
             }
@@ -333,8 +435,13 @@ public final class SpellOut {
         for (Type type : lambda.erased.getArgumentTypes()) {
             call.visitVarInsn(type.getOpcode(Opcodes.ILOAD), local);
             local += type.getSize();
-            if (!primitive(type) && !wanted.get(at).getInternalName().equals(type.getInternalName())) {
-                call.visitTypeInsn(Opcodes.CHECKCAST, wanted.get(at).getInternalName());
+            Type want = wanted.get(at);
+            if (primitive(type) && !primitive(want)) {
+                box(call, type);
+            } else if (!primitive(type) && primitive(want)) {
+                unbox(call, want);
+            } else if (!primitive(type) && !want.getInternalName().equals(type.getInternalName())) {
+                call.visitTypeInsn(Opcodes.CHECKCAST, want.getInternalName());
             }
             at++;
         }
@@ -353,11 +460,25 @@ public final class SpellOut {
             call.visitInsn(Opcodes.RETURN);
             return;
         }
-        if (!primitive(result) && !result.getInternalName().equals("java/lang/Object")
+        if (primitive(back) && !primitive(result)) {
+            box(call, back);
+        } else if (!primitive(back) && primitive(result)) {
+            unbox(call, result);
+        } else if (!primitive(result) && !result.getInternalName().equals("java/lang/Object")
                 && !result.getInternalName().equals(back.getInternalName())) {
             call.visitTypeInsn(Opcodes.CHECKCAST, result.getInternalName());
         }
         call.visitInsn(result.getOpcode(Opcodes.IRETURN));
+    }
+
+    private static void box(MethodVisitor code, Type type) {
+        String box = box(type);
+        code.visitMethodInsn(Opcodes.INVOKESTATIC, box, "valueOf", "(" + type.getDescriptor() + ")L" + box + ";", false);
+    }
+
+    private static void unbox(MethodVisitor code, Type type) {
+        code.visitTypeInsn(Opcodes.CHECKCAST, box(type));
+        code.visitMethodInsn(Opcodes.INVOKEVIRTUAL, box(type), type.getClassName() + "Value", "()" + type.getDescriptor(), false);
     }
 
     // --- records
@@ -418,6 +539,66 @@ public final class SpellOut {
         code.visitInsn(Opcodes.IRETURN);
         code.visitMaxs(0, 0);
         code.visitEnd();
+    }
+
+    // --- texts put together
+
+    /**
+     * A text put together.
+     *
+     * @param type what it is put together from
+     * @param form its plain characters, with marks where arguments and constants go
+     * @param with the form, and the constants
+     */
+    private record Text(String type, String form, Object[] with) {
+    }
+
+    private static void spellText(ClassVisitor writer, String method, Text text) {
+        MethodVisitor code = writer.visitMethod(Opcodes.ACC_PRIVATE | Opcodes.ACC_STATIC | Opcodes.ACC_SYNTHETIC, method, text.type, null, null);
+        code.visitCode();
+        code.visitTypeInsn(Opcodes.NEW, BUILDER);
+        code.visitInsn(Opcodes.DUP);
+        code.visitMethodInsn(Opcodes.INVOKESPECIAL, BUILDER, "<init>", "()V", false);
+        Type[] arguments = Type.getArgumentTypes(text.type);
+        int argument = 0;
+        int constant = 1;
+        int local = 0;
+        StringBuilder plain = new StringBuilder();
+        for (char c : text.form.toCharArray()) {
+            if (c == CONSTANT) {
+                plain.append(text.with[constant++]);
+            } else if (c != ARGUMENT) {
+                plain.append(c);
+            } else {
+                append(code, plain);
+                Type type = arguments[argument++];
+                code.visitVarInsn(type.getOpcode(Opcodes.ILOAD), local);
+                local += type.getSize();
+                code.visitMethodInsn(Opcodes.INVOKEVIRTUAL, BUILDER, "append", "(" + appended(type) + ")L" + BUILDER + ";", false);
+            }
+        }
+        append(code, plain);
+        code.visitMethodInsn(Opcodes.INVOKEVIRTUAL, BUILDER, "toString", "()Ljava/lang/String;", false);
+        code.visitInsn(Opcodes.ARETURN);
+        code.visitMaxs(0, 0);
+        code.visitEnd();
+    }
+
+    private static void append(MethodVisitor code, StringBuilder plain) {
+        if (plain.length() > 0) {
+            code.visitLdcInsn(plain.toString());
+            code.visitMethodInsn(Opcodes.INVOKEVIRTUAL, BUILDER, "append", "(Ljava/lang/String;)L" + BUILDER + ";", false);
+            plain.setLength(0);
+        }
+    }
+
+    private static String appended(Type type) {
+        return switch (type.getSort()) {
+            case Type.BYTE, Type.SHORT -> "I";
+            case Type.OBJECT -> type.getInternalName().equals("java/lang/String") ? "Ljava/lang/String;" : "Ljava/lang/Object;";
+            case Type.ARRAY -> "Ljava/lang/Object;";
+            default -> type.getDescriptor();
+        };
     }
 
     private static String box(Type type) {

@@ -313,8 +313,12 @@ final class BottomEndWords {
     /** A test after the last cut counts; one before it does not, for grinding and trueing crack what was whole. */
     private void crackTest() {
         boolean another = tells.word(List.of(CRANKSHAFT), Place.ENGINE, "state", "new", "second-hand", "ready").isPresent();
-        Optional<Statement> crack = tells.signs(CRANKSHAFT, "cracked").stream().filter(s -> s.form() == Statement.Form.SEEN
-                && !(another && s.asides().getOrDefault("as", "").equals("found"))).findFirst();
+        Optional<Statement> crack = Optional.empty();
+        for (Statement s : tells.signs(CRANKSHAFT, "cracked")) {
+            if (crack.isEmpty() && s.form() == Statement.Form.SEEN && !(another && s.asides().getOrDefault("as", "").equals("found"))) {
+                crack = Optional.of(s);
+            }
+        }
         Optional<Statement> cut = Optional.empty();
         Optional<Statement> test = Optional.empty();
         for (Statement s : site.said("machining")) {

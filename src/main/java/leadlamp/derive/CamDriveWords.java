@@ -486,11 +486,19 @@ final class CamDriveWords {
         Optional<Statement> own = told(site.word(BELT, belt, "tooth form"));
         List<Statement> gears = new ArrayList<>();
         for (String gear : List.of("cam gear", "crank gear")) {
-            site.said(gear).stream().filter(s -> s.what().equals("tooth form") && !s.says().equals("unknown")).forEach(gears::add);
+            for (Statement s : site.said(gear)) {
+                if (s.what().equals("tooth form") && !s.says().equals("unknown")) {
+                    gears.add(s);
+                }
+            }
         }
         if (own.isPresent() && !gears.isEmpty()) {
             // One gear of another form is enough.
-            Statement beside = gears.stream().filter(s -> !alike(own.get().says(), s.says())).findFirst().orElse(gears.get(0));
+            Statement beside = gears.get(0);
+            for (int i = 1; i < gears.size() && alike(own.get().says(), beside.says()); i++) {
+                beside = gears.get(i);
+            }
+            beside = alike(own.get().says(), beside.says()) ? gears.get(0) : beside;
             tells.say(BELT, belt, "form against gears", alike(own.get().says(), beside.says()) ? "same" : "other",
                     List.of(own.get().where(), beside.where()));
         }

@@ -264,7 +264,7 @@ final class Comparisons {
         String[] points = text.split(",");
         for (String point : points) {
             String pressure = point.strip();
-            String[] words = pressure.split(" +");
+            String[] words = pressure.split(" ");
             if (words.length > 2 && words[0].equals("idle")) {
                 pressure = pressure.substring(words[0].length()).strip();
             } else if (words.length > 3 && isSize(words[0] + " " + words[1], Dimension.SPEED)) {

@@ -7,6 +7,7 @@ import leadlamp.facts.Value;
 import leadlamp.quantity.Units;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
+import leadlamp.words.Listed;
 
 /** Lines of the sheet on the drive that turns the camshafts. */
 final class DriveLines {
@@ -38,7 +39,7 @@ final class DriveLines {
             if (!s.what().equals("route")) {
                 continue;
             }
-            for (String on : s.says().split(", ")) {
+            for (String on : Listed.in(s.says())) {
                 if (on.equals(name) || on.equals("belt tensioner " + name) || on.equals("chain tensioner " + name)) {
                     return Optional.of(s.at());
                 }

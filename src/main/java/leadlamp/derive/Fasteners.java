@@ -1,12 +1,6 @@
 package leadlamp.derive;
 
-import static leadlamp.derive.Derived.value;
-import static leadlamp.derive.Take.all;
-import static leadlamp.derive.Take.by;
-import static leadlamp.derive.Take.greatest;
-import static leadlamp.derive.Take.least;
-import static leadlamp.derive.Take.reading;
-
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,9 +13,16 @@ import leadlamp.calc.Sets;
 import leadlamp.calc.SoftMetal;
 import leadlamp.calc.WorkingHeat;
 import leadlamp.calc.Wrenches;
+import leadlamp.facts.Value;
 import leadlamp.quantity.Estimate;
 import leadlamp.quantity.Units;
 import leadlamp.record.Statement;
+import static leadlamp.derive.Derived.value;
+import static leadlamp.derive.Take.all;
+import static leadlamp.derive.Take.by;
+import static leadlamp.derive.Take.greatest;
+import static leadlamp.derive.Take.least;
+import static leadlamp.derive.Take.reading;
 
 /** Derived values of joints, bolts and wrenches. */
 final class Fasteners {
@@ -213,9 +214,14 @@ final class Fasteners {
                     return Optional.empty();
                 }
                 Optional<Double> own = reading("bolt free length").at(site, place).flatMap(slot -> slot.values().get(0).low()).map(Estimate::value);
-                return all("bolt free length", 2).at(site, joint).map(slot -> slot.values().stream().filter(v -> own.isEmpty()
-                        || v.low().map(e -> Math.abs(e.value() / own.get() - 1) < OTHER_BOLT).orElse(true)).toList())
-                        .filter(mates -> mates.size() > 1).map(mates -> new Slot(name(), mates, Slot.Reduce.MEAN));
+                Optional<Slot> all = all("bolt free length", 2).at(site, joint);
+                List<Value> mates = new ArrayList<>();
+                for (Value v : all.isEmpty() ? List.<Value>of() : all.get().values()) {
+                    if (own.isEmpty() || v.low().isEmpty() || Math.abs(v.low().get().value() / own.get() - 1) < OTHER_BOLT) {
+                        mates.add(v);
+                    }
+                }
+                return mates.size() > 1 ? Optional.of(new Slot(name(), List.copyOf(mates), Slot.Reduce.MEAN)) : Optional.empty();
             }
         };
     }

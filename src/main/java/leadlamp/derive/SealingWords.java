@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import leadlamp.facts.Value;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
+import leadlamp.words.Listed;
 
 /**
  * Words of joints as seals: gaskets, sealant, faces, wet threads, washers. They say what was put where, beside what the sheet asks,
@@ -262,6 +263,15 @@ final class SealingWords {
         return sameFile ? Optional.of(one.where().line() < other.where().line()) : Optional.empty();
     }
 
+    private boolean mixtureSensor() {
+        for (Statement s : site.sheetLines("sensors")) {
+            if (s.at().startsWith("mixture sensor")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void harm(String joint) {
         String what = "harm in question";
         Optional<Statement> silicone = last(List.of(SEALANT), joint, "form").filter(s -> s.says().equals("silicone"));
@@ -269,7 +279,7 @@ final class SealingWords {
             return;
         }
         boolean sensor = tells.word(List.of("mixture sensor", "catalyst"), Place.ENGINE, "state", HERE.toArray(new String[0])).isPresent()
-                || site.sheetLines("sensors").stream().anyMatch(s -> s.at().startsWith("mixture sensor"));
+                || mixtureSensor();
         if (sensor) {
             tells.say(SEALANT, joint, what, "sensor", silicone);
         }
@@ -358,7 +368,7 @@ final class SealingWords {
         tells.sayBy(JOINT, joint, what, "read", tells.reading(joint, "joint face step").filter(v -> !v.at().equals(Place.ENGINE)));
         site.sheet(JOINT, joint, "meets").ifPresent(face -> tells.say(JOINT, joint, what, "cut",
                 tells.machined(List.of(face.says()), Place.ENGINE, METAL_OFF)));
-        for (String edge : edges.get().says().split(", ")) {
+        for (String edge : Listed.in(edges.get().says())) {
             Optional<Value> torque = tells.reading(edge, "joint torque").filter(v -> Place.related(v.at(), edge));
             if (torque.isPresent()) {
                 tells.sayBy(JOINT, joint, what, "parted", torque);

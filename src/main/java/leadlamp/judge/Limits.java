@@ -16,6 +16,7 @@ import leadlamp.quantity.Written;
 import leadlamp.record.Build;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
+import leadlamp.words.Listed;
 import leadlamp.words.Quantity;
 import leadlamp.words.Vocabulary;
 
@@ -392,7 +393,7 @@ final class Limits {
         if (named.equals("each")) {
             return words.quantity(Marks.unmarked(value.of())).flatMap(q -> places(q.group())).orElse(List.of());
         }
-        return List.of(named.split(", "));
+        return Listed.in(named);
     }
 
     /** The places of a group, as far as the sheet gives them. */

@@ -27,6 +27,7 @@ import leadlamp.record.Place;
 import leadlamp.record.Problem;
 import leadlamp.record.TradeLines;
 import leadlamp.record.Where;
+import leadlamp.words.Listed;
 import leadlamp.words.Names;
 import leadlamp.words.Vocabulary;
 
@@ -145,7 +146,7 @@ public final class TradeLimits {
         }
         for (Map.Entry<String, String> word : one.where().entrySet()) {
             String there = other.where().get(word.getKey());
-            if (there != null && Collections.disjoint(Arrays.asList(word.getValue().split(", ")), Arrays.asList(there.split(", ")))) {
+            if (there != null && Collections.disjoint(Listed.in(word.getValue()), Listed.in(there))) {
                 return true;
             }
         }

@@ -1,10 +1,5 @@
 package leadlamp.record;
 
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
-import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -15,13 +10,25 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.events.MappingStartEvent;
+import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.events.SequenceStartEvent;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.ReaderException;
+import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
- * A YAML file as a tree that knows its places. It takes the token stream of the parser, so that every scalar stays the
- * text that was written. What a bench record never needs is refused: aliases, tags, repeated keys, more than one document,
+ * A YAML file as a tree that knows its places. It takes the events of the parser itself, so that every scalar stays the
+ * text that was written, and nothing is spent on what it might be a number of. What a bench record never needs is refused: aliases, tags, repeated keys, more than one document,
  * deep nesting, files too large to be a record.
  */
 public final class Yaml {
@@ -32,9 +39,9 @@ public final class Yaml {
     private final String file;
     private final List<Problem> problems = new ArrayList<>();
     private final String[] lines;
-    private final YAMLParser parser;
+    private final ParserImpl parser;
 
-    private Yaml(String file, String text, YAMLParser parser) {
+    private Yaml(String file, String text, ParserImpl parser) {
         this.file = file;
         this.lines = split(text);
         this.parser = parser;
@@ -103,20 +110,16 @@ public final class Yaml {
                         "A record is plain text.");
             }
         }
-        LoaderOptions options = new LoaderOptions();
-        options.setNestingDepthLimit(DEEPEST * 4);
-        options.setCodePointLimit(MOST_BYTES);
-        YAMLFactory factory = YAMLFactory.builder().loaderOptions(options).build();
-        try (YAMLParser parser = factory.createParser(text)) {
-            Yaml yaml = new Yaml(name, text, parser);
-            return yaml.file();
+        try {
+            return new Yaml(name, text, new ParserImpl(new StreamReader(text), new LoaderOptions())).file();
         } catch (TooMuch stop) {
             return new File(Optional.empty(), List.of(stop.problem), lines(text), Fingerprint.NONE);
-        } catch (JsonProcessingException broken) {
+        } catch (MarkedYAMLException broken) {
             return new File(Optional.empty(), List.of(notYaml(name, text, broken)), lines(text), Fingerprint.NONE);
-        } catch (IOException | RuntimeException broken) {
-            return refused(name, "\"" + name + "\" is no YAML that can be read.",
-                    "Check brackets, quotes and indents.");
+        } catch (ReaderException broken) {
+            return new File(Optional.empty(), List.of(notText(name, text, broken)), lines(text), Fingerprint.NONE);
+        } catch (YAMLException broken) {
+            return refused(name, "\"" + name + "\" is no YAML that can be read.", "Check brackets, quotes and indents.");
         }
     }
 
@@ -146,13 +149,11 @@ public final class Yaml {
                 Optional.empty(), "")), List.of(), Fingerprint.NONE);
     }
 
-    private static Problem notYaml(String name, String text, JsonProcessingException broken) {
-        JsonLocation at = broken.getLocation();
-        int line = at == null ? 0 : Math.max(1, at.getLineNr());
-        int column = at == null ? 0 : Math.max(1, at.getColumnNr());
-        String[] lines = split(text);
-        String shown = line >= 1 && line <= lines.length ? lines[line - 1] : "";
-        String said = String.valueOf(broken.getOriginalMessage());
+    private static Problem notYaml(String name, String text, MarkedYAMLException broken) {
+        String said = String.valueOf(broken.getMessage());
+        // What was opened and not closed is mended where it was opened, not where the file ends.
+        boolean opened = broken.getContextMark() != null && (said.contains("quoted scalar") || said.contains("could not find expected ':'"));
+        Mark at = opened ? broken.getContextMark() : broken.getProblemMark();
         String what;
         if (said.contains("Nesting Depth") || said.contains("nesting depth")) {
             what = "The file is nested far deeper than a record ever is.";
@@ -173,62 +174,101 @@ public final class Yaml {
         } else {
             what = "From here on the file is no YAML.";
         }
+        return unreadable(name, text, at == null ? 0 : at.getLine() + 1, at == null ? 0 : at.getColumn() + 1, what);
+    }
+
+    /** A character that no YAML may hold, by how many stand before it. */
+    private static Problem notText(String name, String text, ReaderException broken) {
+        String before = text.substring(0, text.offsetByCodePoints(0, Math.min(broken.getPosition(), text.codePointCount(0, text.length()))));
+        String[] lines = split(before);
+        String last = lines[lines.length - 1];
+        return unreadable(name, text, lines.length, last.codePointCount(0, last.length()) + 1,
+                "A character stands here that is no text (number " + Integer.toHexString(broken.getCodePoint()).toUpperCase(Locale.ROOT)
+                        + " of Unicode).");
+    }
+
+    private static Problem unreadable(String name, String text, int line, int column, String what) {
+        String[] lines = split(text);
+        String shown = line >= 1 && line <= lines.length ? lines[line - 1] : "";
         return new Problem(new Where(name, line, column), 0, shown, what,
                 "Nothing of the file could be read. Mend this place and try again.", Optional.empty(), "");
     }
 
-    private File file() throws IOException {
-        JsonToken first = parser.nextToken();
-        if (first == null) {
+    private File file() {
+        parser.getEvent();
+        if (parser.checkEvent(Event.ID.StreamEnd)) {
             return refused(file, "\"" + file + "\" is empty.", "A record begins with `build:` or `engine:`, a sheet with `sheet:`.");
         }
-        if (first != JsonToken.START_OBJECT) {
+        parser.getEvent();
+        Event first = parser.getEvent();
+        if (!first.is(Event.ID.MappingStart)) {
             return refused(file, "\"" + file + "\" is not a record: it has no sections.",
                     "A record is a list of sections such as `build:`, `engine:`, `measurements:`.");
         }
-        Node.Fields tree = fields(0);
-        if (parser.nextToken() != null) {
-            Where here = here();
-            problem(here, 0, "A second document begins here.", "A record is one document; take out the line `---`.",
+        Node.Fields tree = fields(first, 0);
+        parser.getEvent();
+        if (!parser.checkEvent(Event.ID.StreamEnd)) {
+            parser.getEvent();
+            problem(where(parser.getEvent()), 0, "A second document begins here.", "A record is one document; take out the line `---`.",
                     "What stands before it was read.");
         }
         return new File(Optional.of(tree), List.copyOf(problems), List.of(lines), Fingerprint.NONE);
     }
 
-    private Node node(JsonToken token, int depth) throws IOException {
+    private Node node(Event event, int depth) {
+        Where where = where(event);
         if (depth > DEEPEST) {
-            Where here = here();
-            throw new TooMuch(new Problem(here, 0, line(here), "The file is nested far deeper than a record ever is.",
+            throw new TooMuch(new Problem(where, 0, line(where), "The file is nested far deeper than a record ever is.",
                     "Nothing of the file could be read. Mend this place and try again.", Optional.empty(), ""));
         }
-        if (token == JsonToken.START_OBJECT) {
-            return fields(depth);
+        if (event.is(Event.ID.Alias)) {
+            throw new TooMuch(new Problem(where, 0, line(where), "YAML aliases (*name) are not used in a record.",
+                    "Write the words out where they belong. Nothing of the file was read.", Optional.empty(), ""));
         }
-        Where where = here();
-        if (parser.getTypeId() != null) {
-            problem(where, 0, "YAML tags (!word) are not used in a record.", "Write the words alone.", "The value was taken as text.");
+        if (event instanceof ScalarEvent scalar) {
+            refuseTag(scalar.getTag(), where);
+            return new Node.Scalar(isNothing(scalar) ? "" : scalar.getValue().strip(), where);
         }
-        if (token == JsonToken.START_ARRAY) {
-            List<Node> items = new ArrayList<>();
-            for (JsonToken next = parser.nextToken(); next != JsonToken.END_ARRAY; next = parser.nextToken()) {
-                refuseAlias();
-                items.add(node(next, depth + 1));
-            }
-            return new Node.Items(List.copyOf(items), where);
+        if (event instanceof MappingStartEvent map) {
+            refuseTag(map.getTag(), where);
+            return fields(event, depth);
         }
-        refuseAlias();
-        return new Node.Scalar(token == JsonToken.VALUE_NULL ? "" : parser.getText().strip(), where);
+        refuseTag(((SequenceStartEvent) event).getTag(), where);
+        List<Node> items = new ArrayList<>();
+        for (Event next = parser.getEvent(); !next.is(Event.ID.SequenceEnd); next = parser.getEvent()) {
+            items.add(node(next, depth + 1));
+        }
+        return new Node.Items(List.copyOf(items), where);
     }
 
-    private Node.Fields fields(int depth) throws IOException {
-        Where where = here();
+    /** Whether a scalar is written as what stands for nothing in YAML: a blank, `~`, `null`. In quotes it is a word. */
+    private static boolean isNothing(ScalarEvent scalar) {
+        return scalar.getScalarStyle() == ScalarStyle.PLAIN && switch (scalar.getValue()) {
+            case "~", "null", "Null", "NULL" -> true;
+            default -> false;
+        };
+    }
+
+    private void refuseTag(String tag, Where where) {
+        if (tag != null) {
+            problem(where, 0, "YAML tags (!word) are not used in a record.", "Write the words alone.", "The value was taken as text.");
+        }
+    }
+
+    private Node.Fields fields(Event start, int depth) {
         List<Node.Field> fields = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        while (parser.nextToken() == JsonToken.FIELD_NAME) {
-            String key = parser.currentName().strip();
-            Where at = here();
-            JsonToken token = parser.nextToken();
-            Node value = node(token, depth + 1);
+        for (Event next = parser.getEvent(); !next.is(Event.ID.MappingEnd); next = parser.getEvent()) {
+            Where at = where(next);
+            if (next.is(Event.ID.Alias)) {
+                node(next, depth);
+            }
+            if (!(next instanceof ScalarEvent name)) {
+                throw new TooMuch(new Problem(at, 0, line(at), "A word and a colon should stand here.",
+                        "Nothing of the file could be read. Mend this place and try again.", Optional.empty(), ""));
+            }
+            String key = name.getValue().strip();
+            Node value = node(parser.getEvent(), depth + 1);
             if (seen.add(key)) {
                 fields.add(new Node.Field(key, at, value));
             } else {
@@ -236,20 +276,12 @@ public final class Yaml {
                         "The first was read, this one was left out.");
             }
         }
-        return new Node.Fields(List.copyOf(fields), where);
+        return new Node.Fields(List.copyOf(fields), where(start));
     }
 
-    private void refuseAlias() throws IOException {
-        if (parser.isCurrentAlias()) {
-            Where here = here();
-            throw new TooMuch(new Problem(here, 0, line(here), "YAML aliases (*name) are not used in a record.",
-                    "Write the words out where they belong. Nothing of the file was read.", Optional.empty(), ""));
-        }
-    }
-
-    private Where here() {
-        JsonLocation at = parser.currentTokenLocation();
-        return new Where(file, at.getLineNr(), at.getColumnNr());
+    private Where where(Event event) {
+        Mark at = event.getStartMark();
+        return new Where(file, at.getLine() + 1, at.getColumn() + 1);
     }
 
     private String line(Where where) {
