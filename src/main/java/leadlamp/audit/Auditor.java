@@ -75,10 +75,7 @@ public final class Auditor {
 
     /** The quantities that a check, a condition or a limit reads. */
     private static Predicate<String> askedBy(Iterable<Optional<Need>> needs, TradeLimits trade) {
-        Set<String> asked = new HashSet<>();
-        for (LimitLine limit : trade.lines()) {
-            asked.add(limit.times());
-        }
+        Set<String> asked = new HashSet<>(trade.sizes());
         for (Optional<Need> need : needs) {
             need.ifPresent(n -> asked.add(n.of()));
         }

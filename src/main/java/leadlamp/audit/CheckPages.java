@@ -1,7 +1,6 @@
 package leadlamp.audit;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -14,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import leadlamp.record.Problem;
+import leadlamp.words.Carried;
 import leadlamp.words.Vocabulary;
 
 /** Where the pages of the checks come from: the folder `rules/` when they are compiled, their compiled form ever after. */
@@ -138,21 +138,10 @@ public final class CheckPages {
 
     /** The pages that the program carries. */
     static Compiled compiled() {
-        return Carried.PAGES;
+        return Loaded.PAGES;
     }
 
-    private static final class Carried {
-        private static final Compiled PAGES = load();
-
-        private static Compiled load() {
-            try (InputStream in = CheckPages.class.getResourceAsStream(RESOURCE)) {
-                if (in == null) {
-                    throw new IllegalStateException("the program lacks its pages, " + RESOURCE);
-                }
-                return new Compiled(in.readAllBytes());
-            } catch (IOException broken) {
-                throw new IllegalStateException("the program's pages cannot be read, " + RESOURCE, broken);
-            }
-        }
+    private static final class Loaded {
+        private static final Compiled PAGES = new Compiled(Carried.bytes(RESOURCE));
     }
 }

@@ -3,7 +3,6 @@ package leadlamp.audit;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -18,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import leadlamp.facts.Fact;
+import leadlamp.words.Carried;
 
 /**
  * All rules in one file of numbers and words, made when the project is built. Which rules can fire on the facts at hand is
@@ -130,14 +130,7 @@ public final class RulebaseFile {
 
     /** Rules compiled with the project that lie there. */
     static RulebaseFile compiled(String resource) {
-        try (InputStream in = RulebaseFile.class.getResourceAsStream(resource)) {
-            if (in == null) {
-                throw new IllegalStateException("The rules are not there: " + resource + " is made when the project is built.");
-            }
-            return read(in.readAllBytes());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return read(Carried.bytes(resource));
     }
 
     /** The given rules, by way of the same bytes. */

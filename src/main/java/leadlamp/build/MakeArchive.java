@@ -2,12 +2,18 @@ package leadlamp.build;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import leadlamp.audit.CheckPages;
+import leadlamp.audit.RulebaseFile;
 import leadlamp.cli.Launcher;
+import leadlamp.judge.TradeLimits;
+import leadlamp.words.Carried;
+import leadlamp.words.Words;
 
 /**
  * The last build step: lays the classes of an audit out ready in an archive beside the jar, by a rehearsal on sample records.
@@ -15,6 +21,7 @@ import leadlamp.cli.Launcher;
  */
 public final class MakeArchive {
     private static final int MINUTES = 5;
+    private static final List<String> EVERY_AUDIT = List.of(RulebaseFile.RESOURCE, TradeLimits.RESOURCE, CheckPages.RESOURCE, Words.RESOURCE);
 
     private MakeArchive() {
     }
@@ -30,7 +37,7 @@ public final class MakeArchive {
         if (archive.exists()) {
             return;
         }
-        try (DirectoryStream<Path> old = Files.newDirectoryStream(jar.getParent(), "leadlamp-*.jsa")) {
+        try (DirectoryStream<Path> old = Files.newDirectoryStream(jar.getParent(), "leadlamp-*.{jsa,bin}")) {
             for (Path file : old) {
                 Files.delete(file);
             }
@@ -45,6 +52,9 @@ public final class MakeArchive {
         List<String> lay = List.of(rehearse.get(0), "-Xlog:disable", "-Xshare:dump", "-XX:+UseG1GC",
                 "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + made, "-cp", jar.toString());
         if (done(rehearse) && done(lay) && Files.exists(made)) {
+            try (OutputStream together = Files.newOutputStream(Launcher.together(archive).toPath())) {
+                Carried.together(EVERY_AUDIT, together);
+            }
             Files.move(made, archive.toPath());
         } else {
             Files.deleteIfExists(made);

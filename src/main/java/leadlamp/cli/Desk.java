@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 import leadlamp.audit.Audit;
 import leadlamp.audit.Auditor;
@@ -62,22 +60,19 @@ final class Desk {
     /** Takes a record apart on a thread of its own, and then has the rule engine load itself while the record is read. */
     private static final class Ahead extends Thread {
         private final Path record;
-        private final FutureTask<Yaml.File> text;
+        private Yaml.File text;
+        private RuntimeException fault;
+        private Error worse;
 
         Ahead(Path record) {
             this.record = record;
-            this.text = new FutureTask<>(this::text);
             setDaemon(true);
             start();
         }
 
-        private Yaml.File text() {
-            return RecordReader.text(record);
-        }
-
         @Override
         public void run() {
-            text.run();
+            read();
             try {
                 Rulebase.warmUp();
             } catch (RuntimeException | LinkageError e) {
@@ -85,18 +80,39 @@ final class Desk {
             }
         }
 
-        Yaml.File taken() {
+        private synchronized void tell(Yaml.File read, RuntimeException failed, Error broken) {
+            text = read;
+            fault = failed;
+            worse = broken;
+            notifyAll();
+        }
+
+        private void read() {
             try {
-                return text.get();
-            } catch (InterruptedException stopped) {
-                Thread.currentThread().interrupt();
-                return text();
-            } catch (ExecutionException failed) {
-                if (failed.getCause() instanceof Error fault) {
-                    throw fault;
-                }
-                throw failed.getCause() instanceof RuntimeException fault ? fault : new IllegalStateException(failed.getCause());
+                tell(RecordReader.text(record), null, null);
+            } catch (RuntimeException failed) {
+                tell(null, failed, null);
+            } catch (Error broken) {
+                tell(null, null, broken);
             }
+        }
+
+        synchronized Yaml.File taken() {
+            while (text == null && fault == null && worse == null) {
+                try {
+                    wait();
+                } catch (InterruptedException stopped) {
+                    Thread.currentThread().interrupt();
+                    return RecordReader.text(record);
+                }
+            }
+            if (worse != null) {
+                throw worse;
+            }
+            if (fault != null) {
+                throw fault;
+            }
+            return text;
         }
     }
 

@@ -57,6 +57,12 @@ public final class Launcher {
         return new File(path.substring(0, path.length() - ".jar".length()).concat("-").concat(Long.toHexString(key)).concat(".jsa"));
     }
 
+    /** Where what every audit reads lies together, beside its archive. */
+    public static File together(File archive) {
+        String path = archive.getPath();
+        return new File(path.substring(0, path.length() - ".jsa".length()).concat(".bin"));
+    }
+
     /** How Java is started for an archive to be used or made, up to the flag that says which. */
     public static List<String> java() {
         List<String> command = new ArrayList<>();
@@ -82,6 +88,7 @@ public final class Launcher {
         }
         List<String> command = java();
         command.add("-XX:SharedArchiveFile=".concat(archive.getPath()));
+        command.add("-Dleadlamp.together=".concat(together(archive).getPath()));
         if (isShort(arguments)) {
             command.add("-XX:+UseSerialGC");
             command.add("-XX:TieredStopAtLevel=1");

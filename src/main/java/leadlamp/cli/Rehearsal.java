@@ -15,6 +15,10 @@ public final class Rehearsal {
     }
 
     public static void main(String[] records) {
+        // The first class of all, and what it asks the system.
+        Launcher.java();
+        System.console();
+        System.getenv("TERM");
         Rulebase.warmUp();
         Say nowhere = new Say(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), WIDTH, false, false);
         for (String record : records) {

@@ -1,12 +1,12 @@
 package leadlamp.judge;
 
-import java.io.BufferedInputStream;
-import java.io.DataInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,8 +16,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Unit;
@@ -27,6 +29,7 @@ import leadlamp.record.Place;
 import leadlamp.record.Problem;
 import leadlamp.record.TradeLines;
 import leadlamp.record.Where;
+import leadlamp.words.Carried;
 import leadlamp.words.Listed;
 import leadlamp.words.Names;
 import leadlamp.words.Vocabulary;
@@ -39,12 +42,45 @@ import leadlamp.words.Vocabulary;
 public final class TradeLimits {
     /** Where the build step puts them. */
     public static final String RESOURCE = "/leadlamp/limits.bin";
-    private static final int FORM = 3;
+    private static final int FORM = 4;
 
-    private final Map<String, List<LimitLine>> byQuantity;
+    /** Lines of the quantities that somebody asked of; each is taken apart then. */
+    private final Map<String, List<LimitLine>> known = new ConcurrentHashMap<>();
+    /** Where the lines of a quantity stand among the bytes; none where they were read from the folder of rules. */
+    private final Map<String, Integer> places = new HashMap<>();
+    private final byte[] bytes;
+    private final List<String> sizes;
 
-    private TradeLimits(Map<String, List<LimitLine>> byQuantity) {
-        this.byQuantity = byQuantity;
+    private TradeLimits(Map<String, List<LimitLine>> lines) {
+        this.bytes = new byte[0];
+        Set<String> named = new TreeSet<>();
+        for (Map.Entry<String, List<LimitLine>> of : lines.entrySet()) {
+            known.put(of.getKey(), of.getValue());
+            places.put(of.getKey(), 0);
+            for (LimitLine line : of.getValue()) {
+                named.add(line.times());
+            }
+        }
+        this.sizes = List.copyOf(named);
+    }
+
+    private TradeLimits(byte[] bytes) throws IOException {
+        this.bytes = bytes;
+        Bytes data = new Bytes(bytes, 0);
+        if (data.number() != FORM) {
+            throw new IOException("they are of another version");
+        }
+        String[] named = new String[data.number()];
+        for (int i = 0; i < named.length; i++) {
+            named[i] = data.text();
+        }
+        this.sizes = List.of(named);
+        for (int q = data.number(); q > 0; q--) {
+            String quantity = data.text();
+            int length = data.number();
+            places.put(quantity, data.at);
+            data.at += length;
+        }
     }
 
     /** No numbers at all. */
@@ -55,8 +91,13 @@ public final class TradeLimits {
     /** All its lines. */
     public List<LimitLine> lines() {
         List<LimitLine> lines = new ArrayList<>();
-        byQuantity.values().forEach(lines::addAll);
+        quantities().forEach(quantity -> lines.addAll(of(quantity)));
         return lines;
+    }
+
+    /** The quantities that some of its numbers are shares of; among them no name, for those that are sizes of their own. */
+    public List<String> sizes() {
+        return sizes;
     }
 
     /**
@@ -160,39 +201,63 @@ public final class TradeLimits {
 
     /** The lines of a quantity. */
     List<LimitLine> of(String quantity) {
-        return byQuantity.getOrDefault(quantity, List.of());
+        List<LimitLine> lines = known.get(quantity);
+        if (lines == null) {
+            Integer at = places.get(quantity);
+            lines = at == null ? List.of() : read(quantity, new Bytes(bytes, at));
+            known.put(quantity, lines);
+        }
+        return lines;
     }
 
     /** Quantities that have a number of the trade, by name. */
     public List<String> quantities() {
-        return List.copyOf(new TreeSet<>(byQuantity.keySet()));
+        return List.copyOf(new TreeSet<>(places.keySet()));
     }
 
     /** Writes them in the form that {@link #compiled()} reads. */
     public void compile(OutputStream out) throws IOException {
         DataOutputStream data = new DataOutputStream(out);
         data.writeInt(FORM);
-        data.writeInt(byQuantity.size());
-        for (Map.Entry<String, List<LimitLine>> of : new TreeMap<>(byQuantity).entrySet()) {
-            data.writeUTF(of.getKey());
-            data.writeInt(of.getValue().size());
-            for (LimitLine line : of.getValue()) {
-                data.writeUTF(line.at());
-                size(data, line.standard());
-                size(data, line.least());
-                size(data, line.most());
-                data.writeUTF(line.times());
-                data.writeUTF(line.when());
-                words(data, line.where());
-                words(data, line.asides());
-                data.writeBoolean(line.reason());
-                data.writeUTF(line.basis());
-                data.writeUTF(line.line().file());
-                data.writeInt(line.line().line());
-                data.writeInt(line.line().column());
+        data.writeInt(sizes.size());
+        for (String size : sizes) {
+            text(data, size);
+        }
+        data.writeInt(places.size());
+        for (String quantity : quantities()) {
+            ByteArrayOutputStream lines = new ByteArrayOutputStream();
+            DataOutputStream of = new DataOutputStream(lines);
+            of.writeInt(of(quantity).size());
+            for (LimitLine line : of(quantity)) {
+                write(line, of);
             }
+            text(data, quantity);
+            data.writeInt(lines.size());
+            lines.writeTo(data);
         }
         data.flush();
+    }
+
+    private static void write(LimitLine line, DataOutputStream data) throws IOException {
+        text(data, line.at());
+        size(data, line.standard());
+        size(data, line.least());
+        size(data, line.most());
+        text(data, line.times());
+        text(data, line.when());
+        words(data, line.where());
+        words(data, line.asides());
+        data.writeInt(line.reason() ? 1 : 0);
+        text(data, line.basis());
+        text(data, line.line().file());
+        data.writeInt(line.line().line());
+        data.writeInt(line.line().column());
+    }
+
+    private static void text(DataOutputStream data, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        data.writeInt(bytes.length);
+        data.write(bytes);
     }
 
     /**
@@ -209,11 +274,8 @@ public final class TradeLimits {
         private static final TradeLimits LIMITS = load();
 
         private static TradeLimits load() {
-            try (InputStream in = TradeLimits.class.getResourceAsStream(RESOURCE)) {
-                if (in == null) {
-                    throw new IllegalStateException("the program lacks the trade's numbers, " + RESOURCE);
-                }
-                return read(in);
+            try {
+                return read(Carried.bytes(RESOURCE));
             } catch (IOException broken) {
                 throw new UncheckedIOException("the trade's numbers cannot be read, " + RESOURCE, broken);
             }
@@ -221,68 +283,91 @@ public final class TradeLimits {
     }
 
     /** Reads what {@link #compile} wrote. */
-    static TradeLimits read(InputStream in) throws IOException {
-        DataInputStream data = new DataInputStream(new BufferedInputStream(in, 1 << 16));
-        if (data.readInt() != FORM) {
-            throw new IOException("they are of another version");
+    static TradeLimits read(byte[] bytes) throws IOException {
+        return new TradeLimits(bytes);
+    }
+
+    private static List<LimitLine> read(String quantity, Bytes data) {
+        List<LimitLine> lines = new ArrayList<>();
+        for (int n = data.number(); n > 0; n--) {
+            lines.add(new LimitLine(quantity, data.text(), size(data), size(data), size(data), data.text(), data.text(), words(data),
+                    words(data), data.number() == 1, data.text(), new Where(data.text(), data.number(), data.number())));
         }
-        Map<String, List<LimitLine>> byQuantity = new HashMap<>();
-        for (int q = data.readInt(); q > 0; q--) {
-            String quantity = data.readUTF();
-            List<LimitLine> lines = new ArrayList<>();
-            for (int n = data.readInt(); n > 0; n--) {
-                lines.add(new LimitLine(quantity, data.readUTF(), size(data), size(data), size(data), data.readUTF(), data.readUTF(),
-                        words(data), words(data), data.readBoolean(), data.readUTF(),
-                        new Where(data.readUTF(), data.readInt(), data.readInt())));
-            }
-            byQuantity.put(quantity, lines);
+        return Collections.unmodifiableList(lines);
+    }
+
+    /** Walks through the bytes. */
+    private static final class Bytes {
+        private final byte[] bytes;
+        private final ByteBuffer numbers;
+        private int at;
+
+        Bytes(byte[] bytes, int at) {
+            this.bytes = bytes;
+            this.numbers = ByteBuffer.wrap(bytes);
+            this.at = at;
         }
-        return new TradeLimits(byQuantity);
+
+        int number() {
+            at += Integer.BYTES;
+            return numbers.getInt(at - Integer.BYTES);
+        }
+
+        double real() {
+            at += Double.BYTES;
+            return numbers.getDouble(at - Double.BYTES);
+        }
+
+        String text() {
+            int length = number();
+            at += length;
+            return new String(bytes, at - length, length, StandardCharsets.UTF_8);
+        }
     }
 
     private static void size(DataOutputStream data, Optional<Written> size) throws IOException {
-        data.writeBoolean(size.isPresent());
+        data.writeInt(size.isPresent() ? 1 : 0);
         if (size.isPresent()) {
             Written written = size.get();
-            data.writeByte(written.form().ordinal());
+            data.writeInt(written.form().ordinal());
             data.writeDouble(written.low());
             data.writeDouble(written.high());
-            data.writeUTF(written.unit().word());
-            data.writeByte(written.unit().dimension().ordinal());
+            text(data, written.unit().word());
+            data.writeInt(written.unit().dimension().ordinal());
             data.writeDouble(written.unit().factor());
             data.writeDouble(written.unit().offset());
             data.writeInt(written.figures());
-            data.writeUTF(written.text());
+            text(data, written.text());
         }
     }
 
-    private static Optional<Written> size(DataInputStream data) throws IOException {
-        if (!data.readBoolean()) {
+    private static Optional<Written> size(Bytes data) {
+        if (data.number() == 0) {
             return Optional.empty();
         }
-        Written.Form form = Written.Form.values()[data.readByte()];
-        double low = data.readDouble();
-        double high = data.readDouble();
-        Unit unit = new Unit(data.readUTF(), Dimension.values()[data.readByte()], data.readDouble(), data.readDouble());
-        return Optional.of(new Written(form, low, high, unit, data.readInt(), data.readUTF()));
+        Written.Form form = Written.Form.values()[data.number()];
+        double low = data.real();
+        double high = data.real();
+        Unit unit = new Unit(data.text(), Dimension.values()[data.number()], data.real(), data.real());
+        return Optional.of(new Written(form, low, high, unit, data.number(), data.text()));
     }
 
     private static void words(DataOutputStream data, Map<String, String> words) throws IOException {
         data.writeInt(words.size());
         for (Map.Entry<String, String> word : new TreeMap<>(words).entrySet()) {
-            data.writeUTF(word.getKey());
-            data.writeUTF(word.getValue());
+            text(data, word.getKey());
+            text(data, word.getValue());
         }
     }
 
-    private static Map<String, String> words(DataInputStream data) throws IOException {
-        int count = data.readInt();
+    private static Map<String, String> words(Bytes data) {
+        int count = data.number();
         if (count == 0) {
             return Map.of();
         }
         Map<String, String> words = new TreeMap<>();
         for (int i = 0; i < count; i++) {
-            words.put(data.readUTF(), data.readUTF());
+            words.put(data.text(), data.text());
         }
         return Collections.unmodifiableMap(words);
     }

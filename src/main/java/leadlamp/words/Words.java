@@ -1,7 +1,6 @@
 package leadlamp.words;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
 
@@ -39,14 +38,7 @@ public final class Words {
         private static final Vocabulary WORDS = load();
 
         private static Vocabulary load() {
-            try (InputStream in = Words.class.getResourceAsStream(RESOURCE)) {
-                if (in == null) {
-                    throw new IllegalStateException("the program lacks its vocabulary, " + RESOURCE);
-                }
-                return new Lexicon(in.readAllBytes());
-            } catch (IOException broken) {
-                throw new IllegalStateException("the program's vocabulary cannot be read, " + RESOURCE, broken);
-            }
+            return new Lexicon(Carried.bytes(RESOURCE));
         }
     }
 }

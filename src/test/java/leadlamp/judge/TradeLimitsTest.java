@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Map;
@@ -121,7 +120,7 @@ class TradeLimitsTest {
         TradeLimits read = TradeLimits.ofFolder(Shop.RULES, Shop.WORDS);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         read.compile(out);
-        TradeLimits compiled = TradeLimits.read(new ByteArrayInputStream(out.toByteArray()));
+        TradeLimits compiled = TradeLimits.read(out.toByteArray());
         assertThat(compiled.quantities()).isEqualTo(read.quantities()).isNotEmpty();
         for (String quantity : read.quantities()) {
             assertThat(compiled.of(quantity)).isEqualTo(read.of(quantity));
@@ -143,7 +142,7 @@ class TradeLimitsTest {
 
     @Test
     void a_file_of_another_form_is_refused() {
-        assertThatThrownBy(() -> TradeLimits.read(new ByteArrayInputStream(new byte[] {0, 0, 0, 99}))).isInstanceOf(IOException.class)
+        assertThatThrownBy(() -> TradeLimits.read(new byte[] {0, 0, 0, 99})).isInstanceOf(IOException.class)
                 .hasMessageContaining("another version");
     }
 }
