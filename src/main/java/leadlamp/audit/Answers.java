@@ -41,7 +41,7 @@ final class Answers {
             here.add(finding);
         }
         for (Statement line : sheet.statements()) {
-            if (line.what().equals(HIDDEN_BY)) {
+            if (line.what().equals(HIDDEN_BY) && !line.at().equals(Place.ENGINE)) {
                 hiding.add(line);
             }
         }
@@ -209,7 +209,7 @@ final class Answers {
     private List<String> hidden(List<String> steps, String place) {
         Set<String> all = null;
         for (Statement line : hiding) {
-            if (!line.at().equals(Place.ENGINE) && Place.covers(line.at(), place)) {
+            if (Place.covers(line.at(), place)) {
                 all = all == null ? new LinkedHashSet<>(steps) : all;
                 all.add(line.says());
             }

@@ -34,6 +34,7 @@ import leadlamp.words.Vocabulary;
 final class Needs {
     private static final String FIGURE = " figure";
     private static final int DEEPEST = 4;
+    private static final int FEW = 8;
     private static final Ask ENGINE = new Ask("", "", Place.ENGINE);
     private static final Wants NO_RULE = new Wants(List.of(), Sides.NONE, Sides.NONE, false);
 
@@ -86,7 +87,8 @@ final class Needs {
         private final List<Fact> grounds = new ArrayList<>();
         private final List<Verdict> margins = new ArrayList<>();
 
-        private final Map<Fact, Boolean> known = new IdentityHashMap<>();
+        /** Made once there are so many that to look through them takes longer. */
+        private Map<Fact, Boolean> known;
 
         /** Each once, in the order in which the needs were met. */
         List<Fact> grounds() {
@@ -98,15 +100,32 @@ final class Needs {
         }
 
         void ground(Fact fact) {
-            if (known.put(fact, true) == null) {
+            if (fresh(fact, grounds)) {
                 grounds.add(fact);
             }
         }
 
         private void margin(Verdict verdict) {
-            if (known.put(verdict, true) == null) {
+            if (fresh(verdict, margins)) {
                 margins.add(verdict);
             }
+        }
+
+        private boolean fresh(Fact fact, List<? extends Fact> among) {
+            if (known == null && among.size() < FEW) {
+                for (Fact one : among) {
+                    if (one == fact) {
+                        return false;
+                    }
+                }
+                return true;
+            }
+            if (known == null) {
+                known = new IdentityHashMap<>();
+                grounds.forEach(ground -> known.put(ground, true));
+                margins.forEach(margin -> known.put(margin, true));
+            }
+            return known.put(fact, true) == null;
         }
     }
 

@@ -87,9 +87,10 @@ final class Recorded {
     }
 
     private void put(String of, String kind, String what, String before, Fact fact) {
-        put(before + of + " " + what, fact);
+        String rest = " ".concat(what);
+        put(before.concat(of).concat(rest), fact);
         if (!kind.equals(of)) {
-            put(before + kind + " " + what, fact);
+            put(before.concat(kind).concat(rest), fact);
         }
     }
 

@@ -22,8 +22,12 @@ final class Template {
                 put(out, in.show(words.substring(at + 1, end)));
                 at = end + 1;
             } else {
-                out.append(c);
-                at++;
+                int end = at + 1;
+                while (end < words.length() && words.charAt(end) != '[' && words.charAt(end) != '{') {
+                    end++;
+                }
+                out.append(words, at, end);
+                at = end;
             }
         }
         return out.toString();

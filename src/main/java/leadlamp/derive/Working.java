@@ -1,6 +1,7 @@
 package leadlamp.derive;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -214,20 +215,21 @@ final class Working {
      * many readings moves with it once, not once for each.
      */
     private TreeMap<String, Double> doubts(double result) {
-        TreeMap<String, List<Push>> pushes = new TreeMap<>();
+        Map<String, List<Push>> pushes = new HashMap<>();
         for (Figure f : figures) {
             Optional<Estimate> end = f.nearest();
             if (end.isPresent()) {
                 for (Map.Entry<String, Double> part : end.get().doubt().entrySet()) {
                     List<Push> same = pushes.get(part.getKey());
                     if (same == null) {
-                        same = new ArrayList<>(figures.size());
+                        same = new ArrayList<>(2);
                         pushes.put(part.getKey(), same);
                     }
                     same.add(new Push(f, f.now, part.getValue()));
                 }
             }
         }
+        // No source is tried upon another, so their order is of no matter.
         TreeMap<String, Double> doubts = new TreeMap<>();
         for (Map.Entry<String, List<Push>> source : pushes.entrySet()) {
             double above = moved(source.getValue(), 1);

@@ -28,6 +28,7 @@ public final class Gauges {
 
     private final Build build;
     private final Vocabulary words;
+    private List<Value> readings;
 
     private Gauges(Build build, Vocabulary words) {
         this.build = build;
@@ -38,16 +39,17 @@ public final class Gauges {
     private record Open(Estimate end, double room, String chief) {
     }
 
+    /** For the verdicts on one build. */
+    public static Gauges of(Build build, Vocabulary words) {
+        return new Gauges(build, words);
+    }
+
     /**
      * The gauge that would settle an undecided verdict: the finest fit one of the record's own, by its name there; else the kind
      * of gauge that would, by its name in the vocabulary. Empty where none would, or where it is not for doubt that the
      * verdict is undecided.
      */
-    public static Optional<String> settling(Verdict verdict, Build build, Vocabulary words) {
-        return new Gauges(build, words).settling(verdict);
-    }
-
-    private Optional<String> settling(Verdict verdict) {
+    public Optional<String> settling(Verdict verdict) {
         Value value = verdict.value();
         List<Open> open = new ArrayList<>();
         if (!open(verdict.least(), value.low(), verdict.limit().least(), true, open)
@@ -166,7 +168,10 @@ public final class Gauges {
         if (!value.derived()) {
             return Optional.of(value);
         }
-        for (Value reading : Readings.of(build, words)) {
+        if (readings == null) {
+            readings = Readings.of(build, words);
+        }
+        for (Value reading : readings) {
             Optional<Estimate> end = reading.low().or(reading::high);
             if (end.isEmpty() || !end.get().doubt().containsKey(source) || !behind(reading, value)) {
                 continue;

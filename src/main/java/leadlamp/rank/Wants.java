@@ -1,7 +1,9 @@
 package leadlamp.rank;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import leadlamp.audit.Gap;
 import leadlamp.words.Vocabulary;
@@ -14,6 +16,9 @@ final class Wants {
     private static final String JOINT = "joint";
 
     private final Vocabulary words;
+    /** Questions are sorted into groups round by round, and asked the same each time. */
+    private final Map<Gap, List<Wanted>> ofGaps = new IdentityHashMap<>();
+    private final Map<Ranked, TreeSet<Want>> ofQuestions = new IdentityHashMap<>();
 
     Wants(Vocabulary words) {
         this.words = words;
@@ -25,6 +30,15 @@ final class Wants {
 
     /** What would close this gap; all of it is wanted. */
     List<Wanted> of(Gap gap) {
+        List<Wanted> known = ofGaps.get(gap);
+        if (known == null) {
+            known = find(gap);
+            ofGaps.put(gap, known);
+        }
+        return known;
+    }
+
+    private List<Wanted> find(Gap gap) {
         switch (gap.why()) {
             case TOO_COARSE:
                 return List.of(new Wanted(new Want(Want.How.FINER, gap.need()), ""));
@@ -87,13 +101,17 @@ final class Wants {
 
     /** All that this question wants, each once. */
     TreeSet<Want> of(Ranked question) {
-        TreeSet<Want> wants = new TreeSet<>();
-        for (Gap gap : question.gaps()) {
-            for (Wanted wanted : of(gap)) {
-                wants.add(wanted.want());
+        TreeSet<Want> known = ofQuestions.get(question);
+        if (known == null) {
+            known = new TreeSet<>();
+            for (Gap gap : question.gaps()) {
+                for (Wanted wanted : of(gap)) {
+                    known.add(wanted.want());
+                }
             }
+            ofQuestions.put(question, known);
         }
-        return wants;
+        return known;
     }
 
     /** Where it is wanted, in the order of the places. */

@@ -34,6 +34,7 @@ public final class Place {
     private final Set<String> says;
     /** The same in their order, one object a word: places are held against one another many thousand times an audit. */
     private final String[] each;
+    private String ordered;
 
     private Place(Set<String> says) {
         this.says = says;
@@ -123,11 +124,19 @@ public final class Place {
         if (text.startsWith("one of ") || text.startsWith("some of ") || text.indexOf(' ') < 0) {
             return text;
         }
-        StringBuilder ordered = new StringBuilder();
-        Set<String> says = of(text).says;
+        // The same few hundred places again and again. Threads may both put one in order; it comes out the same.
+        Place place = of(text);
+        if (place.ordered == null) {
+            place.ordered = ordered(text, place.says);
+        }
+        return place.ordered;
+    }
+
+    private static String ordered(String text, Set<String> says) {
         if (says.contains("pair")) {
             return text;
         }
+        StringBuilder ordered = new StringBuilder();
         int taken = 0;
         for (String axis : ORDER) {
             for (String word : says) {

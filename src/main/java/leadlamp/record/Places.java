@@ -1,6 +1,7 @@
 package leadlamp.record;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,7 @@ final class Places {
     private final EngineSheet.Layout layout;
     private final Map<String, String> synonyms;
     private final Set<String> names;
+    private final Map<String, String> normal = new HashMap<>();
     private final Complaints complaints;
 
     /**
@@ -266,6 +268,15 @@ final class Places {
 
     /** The words of a place put for their synonyms, the sheet's names of cylinders among them. */
     private String normal(String text) {
+        String known = normal.get(text);
+        if (known == null) {
+            known = put(text);
+            normal.put(text, known);
+        }
+        return known;
+    }
+
+    private String put(String text) {
         String[] words = text.split(text.contains("  ") ? " +" : " ");
         StringBuilder normal = new StringBuilder();
         for (int i = 0; i < words.length;) {

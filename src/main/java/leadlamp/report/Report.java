@@ -79,7 +79,7 @@ public final class Report {
         this.wording = new Wording(words);
         this.verdicts = byQuantity(verdicts);
         this.items = new Items(build.file(), new Lines(build), this.verdicts, conditions,
-                verdict -> Gauges.settling(verdict, build, words));
+                Gauges.of(build, words)::settling);
     }
 
     /** The report of an audit. */

@@ -257,6 +257,9 @@ public final class StepGraph {
     }
 
     private Set<String> inOrder(Set<String> steps) {
+        if (steps.isEmpty()) {
+            return Set.of();
+        }
         Set<String> sorted = new LinkedHashSet<>();
         for (String step : order) {
             if (steps.contains(step)) {

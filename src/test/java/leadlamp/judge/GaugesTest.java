@@ -17,7 +17,7 @@ class GaugesTest {
     private static final String READ = "\nmeasurements: [{ cam gear pin diameter: 4.98 mm, at: intake, with: %s }]";
 
     private static Optional<String> settling(Shop.Judged judged, String quantity, String place) {
-        return Gauges.settling(judged.at(quantity, place), judged.build(), Shop.WORDS);
+        return Gauges.of(judged.build(), Shop.WORDS).settling(judged.at(quantity, place));
     }
 
     @Test
