@@ -46,12 +46,13 @@ public final class Auditor {
     private final Rulebase rules;
     private final TradeLimits trade;
     private final Supplier<Past> past;
-    private final Map<String, Optional<Need>> needs = new ConcurrentHashMap<>();
+    private final Map<String, Optional<Need>> needs;
     private final Wanted wanted;
 
     private Auditor(Vocabulary words, List<Check> checks, List<ConditionPage> conditions, Rulebase rules, TradeLimits trade,
-            Supplier<Past> past, Wanted wanted) {
+            Supplier<Past> past, Wanted wanted, Map<String, Optional<Need>> needs) {
         this.words = words;
+        this.needs = needs;
         this.wanted = wanted;
         this.checks = checks;
         for (ConditionPage page : conditions) {
@@ -67,10 +68,8 @@ public final class Auditor {
         Compiled pages = CheckPages.compiled();
         TradeLimits trade = TradeLimits.compiled();
         Predicate<String> asked = askedBy(pages.needs().values(), trade);
-        Auditor auditor = new Auditor(Words.compiled(), pages.checks(), pages.conditions(), Rulebase.compiled(), trade, Past::compiled,
-                new Wanted(asked, Derivation.EVERY, Derivation.EVERY));
-        auditor.needs.putAll(pages.needs());
-        return auditor;
+        return new Auditor(Words.compiled(), pages.checks(), pages.conditions(), Rulebase.compiled(), trade, Past::compiled,
+                new Wanted(asked, Derivation.EVERY, Derivation.EVERY), pages.needs());
     }
 
     /** The quantities that a check, a condition or a limit reads. */
@@ -88,10 +87,8 @@ public final class Auditor {
      */
     public static Auditor answering() {
         Auditor all = compiled();
-        Auditor auditor = new Auditor(all.words, all.checks, List.copyOf(all.conditions.values()), all.rules, all.trade, all.past,
-                new Wanted(all.wanted.asked, Derivation.EVERY));
-        auditor.needs.putAll(all.needs);
-        return auditor;
+        return new Auditor(all.words, all.checks, List.copyOf(all.conditions.values()), all.rules, all.trade, all.past,
+                new Wanted(all.wanted.asked, Derivation.EVERY), all.needs);
     }
 
     /** With pages, rules and limits of the caller's. */
@@ -101,13 +98,14 @@ public final class Auditor {
 
     /** With pages, rules, limits and knowledge of the past of the caller's. */
     public static Auditor of(Vocabulary words, CheckPages.Pages pages, Rulebase rules, TradeLimits trade, Past past) {
-        return new Auditor(words, pages.checks(), pages.conditions(), rules, trade, () -> past, Wanted.ALL);
+        return new Auditor(words, pages.checks(), pages.conditions(), rules, trade, () -> past, Wanted.ALL, new ConcurrentHashMap<>());
     }
 
     /** One that asks a single check, with what its own words and those of the conditions want worked out, and no more. */
     static Auditor ofOne(Check check, List<ConditionPage> conditions, Vocabulary words, Rulebase rules, TradeLimits trade,
             Past past) {
-        return new Auditor(words, List.of(check), conditions, rules, trade, () -> past, wantedBy(check, conditions, words, trade));
+        return new Auditor(words, List.of(check), conditions, rules, trade, () -> past, wantedBy(check, conditions, words, trade),
+                new ConcurrentHashMap<>());
     }
 
     /**
@@ -194,10 +192,8 @@ public final class Auditor {
     }
 
     private Auditor asking(Optional<Check> check, Wanted worked) {
-        Auditor one = new Auditor(words, check.map(List::of).orElse(List.of()), List.copyOf(conditions.values()), rules, trade,
-                past, worked);
-        one.needs.putAll(needs);
-        return one;
+        return new Auditor(words, check.map(List::of).orElse(List.of()), List.copyOf(conditions.values()), rules, trade, past, worked,
+                needs);
     }
 
     /** Its checks, by id. */

@@ -6,12 +6,12 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.zip.DataFormatException;
 import java.util.zip.Deflater;
 import java.util.zip.Inflater;
@@ -64,14 +64,14 @@ final class Compiled {
         return conditions;
     }
 
-    /** Words of needs, heeds, applies and conditions, taken apart. */
+    /** Words of needs, heeds, applies and conditions, taken apart; who takes another apart adds it for all. */
     Map<String, Optional<Need>> needs() {
         return needs;
     }
 
     private Map<String, Optional<Need>> readNeeds(In in) {
         int count = in.number();
-        Map<String, Optional<Need>> read = new HashMap<>(count * 2);
+        Map<String, Optional<Need>> read = new ConcurrentHashMap<>(count * 2);
         Need.Kind[] kinds = Need.Kind.values();
         for (int i = 0; i < count; i++) {
             String word = word(in);

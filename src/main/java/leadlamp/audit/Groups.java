@@ -40,6 +40,7 @@ final class Groups {
     private final Map<String, List<String>> groupsOf = new HashMap<>();
     private final Map<String, PlaceForm> forms = new HashMap<>();
     private Map<String, Set<String>> named;
+    private List<Stated> stated;
 
     /**
      * One that is asked.
@@ -358,10 +359,8 @@ final class Groups {
             case "each protection" -> protections(spots);
             case "each kept part", "each new part", "each deleted part", "each part with a date", "each machined part",
                     "each coated part", "each washed part", "each step" -> {
-                for (Fact fact : facts) {
-                    if (fact instanceof Stated said) {
-                        stated(group, said, spots);
-                    }
+                for (Stated said : stated()) {
+                    stated(group, said, spots);
                 }
             }
             default -> {
@@ -369,6 +368,19 @@ final class Groups {
             }
         }
         return Optional.of(List.copyOf(spots.values()));
+    }
+
+    /** What is stated of parts, work and steps, for the groups that run over that. */
+    private List<Stated> stated() {
+        if (stated == null) {
+            stated = new ArrayList<>();
+            for (Fact fact : facts) {
+                if (fact instanceof Stated said) {
+                    stated.add(said);
+                }
+            }
+        }
+        return stated;
     }
 
     private static void put(Map<String, Spot> spots, String of, String at) {

@@ -26,11 +26,10 @@ final class Figures {
         if (decimals >= 0 && decimals < TENS.length && Math.abs(value) < 1e9) {
             double scaled = Math.abs(value) * TENS[decimals];
             double below = Math.floor(scaled);
-            // A half, as near as a double can tell, goes the exact way below.
-            if (Math.abs(scaled - below - 0.5) > 1e-6) {
-                long whole = (long) (scaled - below > 0.5 ? below + 1 : below);
-                return digits(value < 0 && whole != 0, whole, decimals);
-            }
+            // How far over the half it is, rounded but once, so that its sign is that of the exact figure: a half goes up.
+            double over = Math.fma(Math.abs(value), TENS[decimals], -(below + 0.5));
+            long whole = (long) (over >= 0 ? below + 1 : below);
+            return digits(value < 0 && whole != 0, whole, decimals);
         }
         BigDecimal rounded = new BigDecimal(value).setScale(Math.max(0, decimals), RoundingMode.HALF_UP);
         return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();

@@ -1,6 +1,7 @@
 package leadlamp.derive;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,11 +30,20 @@ final class SealingWords {
     private final Telling tells;
     private final Site site;
     private final List<Statement> signs;
+    private final Map<String, List<Statement>> bySign = new HashMap<>();
 
     private SealingWords(Telling tells) {
         this.tells = tells;
         this.site = tells.site;
         this.signs = tells.signs();
+        for (Statement s : signs) {
+            List<Statement> same = bySign.get(s.what());
+            if (same == null) {
+                same = new ArrayList<>();
+                bySign.put(s.what(), same);
+            }
+            same.add(s);
+        }
     }
 
     /** The words, as subject and property, and what each may say; an empty list where that is the record's own. */
@@ -117,7 +127,7 @@ final class SealingWords {
     private Optional<Statement> sign(List<String> parts, String joint, String... signs) {
         Statement last = null;
         List<String> wanted = List.of(signs);
-        for (Statement s : this.signs) {
+        for (Statement s : signs.length == 1 ? bySign.getOrDefault(signs[0], List.of()) : this.signs) {
             if (wanted.contains(s.what()) && parts.contains(s.of()) && at(s.of(), s, joint) && (last == null || !seen(last) || seen(s) || last.what().equals(s.what()))) {
                 last = s;
             }

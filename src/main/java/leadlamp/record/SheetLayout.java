@@ -20,6 +20,7 @@ import leadlamp.words.Vocabulary;
  */
 public final class SheetLayout implements EngineSheet.Layout {
     private static final String LAYOUT = "layout";
+    private static final String NEW_CAM = "flat followers with a new cam";
     /** Groups whose places are names, which may be those of several parts. */
     private static final Set<String> NAMED = Set.of("each shaft seal", "each sealing ring", "each seal", "each sensor",
             "each trigger sensor", "each knock sensor", "each belt drive", "each chain drive", "each gear drive",
@@ -175,7 +176,12 @@ public final class SheetLayout implements EngineSheet.Layout {
 
     private Optional<Boolean> has(String word, Optional<Boolean> newCam) {
         Optional<Boolean> settled = layoutWord(word);
-        return settled.isEmpty() && word.equals("flat followers with a new cam") ? newCam : settled;
+        return settled.isEmpty() && word.equals(NEW_CAM) ? newCam : settled;
+    }
+
+    /** Whether a step hangs on the camshaft being new: its followers are flat, or not told. */
+    boolean asksForNewCam() {
+        return layoutWord(NEW_CAM).isEmpty();
     }
 
     /**
@@ -232,7 +238,7 @@ public final class SheetLayout implements EngineSheet.Layout {
                         : says("controller", LAYOUT, "spark", "by"));
             case "retighten":
                 return some("first running", "retighten head");
-            case "flat followers with a new cam":
+            case NEW_CAM:
                 // Flat followers leave it to the record whether the camshaft is new.
                 String followers = sheet.text(LAYOUT, "followers");
                 return followers.isEmpty() || followers.equals("flat") ? Optional.empty() : Optional.of(false);

@@ -13,7 +13,8 @@ public final class WorkOrder {
 
     /** Of a build. */
     public static StepGraph of(Build build, Vocabulary words) {
-        return build.sheet().layout() instanceof SheetLayout layout ? layout.steps(newCam(build)) : unsettled(words);
+        return build.sheet().layout() instanceof SheetLayout layout ? layout.steps(layout.asksForNewCam() ? newCam(build) : Optional.empty())
+                : unsettled(words);
     }
 
     /** Of an engine of which nothing is recorded yet. */
