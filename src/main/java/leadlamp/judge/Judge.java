@@ -271,7 +271,7 @@ public final class Judge {
         }
     }
 
-    /** Side by side the worst; value and limit are those of the verdict that is worst as a whole. */
+    /** Side by side the worst; value and limit are those of the verdict that is worst as a whole: of those proven outside the farthest. */
     private static Verdict worst(List<Verdict> of, String place) {
         Verdict chief = of.get(0);
         Optional<Side> least = Optional.empty();
@@ -279,8 +279,9 @@ public final class Judge {
         boolean silentLeast = false;
         boolean silentMost = false;
         for (Verdict verdict : of) {
-            double more = badness(verdict) - badness(chief);
-            chief = more > 0 || more == 0 && verdict.at().compareTo(chief.at()) < 0 ? verdict : chief;
+            int order = Double.compare(badness(verdict), badness(chief));
+            order = order != 0 ? order : Float.compare(beyond(verdict), beyond(chief));
+            chief = order > 0 || order == 0 && verdict.at().compareTo(chief.at()) < 0 ? verdict : chief;
             least = worse(least, verdict.least());
             most = worse(most, verdict.most());
             silentLeast |= verdict.least().isEmpty() && verdict.limit().least().isPresent();
@@ -309,11 +310,25 @@ public final class Judge {
         return Math.max(least, most);
     }
 
+    /** Once it is proven outside the odds say no more: how far outside it is does. */
     private static double badness(Side side) {
         return switch (side.standing()) {
             case WITHIN -> side.outside();
             case UNDECIDED -> 2 + side.outside();
-            case OUTSIDE -> 4 + side.outside();
+            case OUTSIDE -> 4;
         };
+    }
+
+    /** How far a value lies beyond the side that it is proven to break; to the figures of a float, so that two alike stay alike. */
+    private static float beyond(Verdict verdict) {
+        double least = verdict.isBelow() ? beyond(verdict, verdict.limit().least(), true) : 0;
+        double most = verdict.isAbove() ? beyond(verdict, verdict.limit().most(), false) : 0;
+        return (float) Math.max(least, most);
+    }
+
+    private static double beyond(Verdict verdict, OptionalDouble limit, boolean least) {
+        Value value = verdict.value();
+        Optional<Estimate> end = least ? value.low().or(value::high) : value.high().or(value::low);
+        return end.isEmpty() || limit.isEmpty() ? 0 : least ? limit.getAsDouble() - end.get().value() : end.get().value() - limit.getAsDouble();
     }
 }

@@ -42,6 +42,27 @@ class WorstOfSeveralTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = { "80.090, 80.120", "80.070, 80.300" })
+    void of_two_outside_the_farther_stands_for_both_whatever_its_name(String sizes) {
+        assertThat(at(sizes, "1 bottom thrust, 1 top thrust").value().at()).isEqualTo("1 top thrust");
+    }
+
+    @Test
+    void one_far_outside_by_a_coarse_gauge_goes_before_one_just_outside_by_a_fine_one() {
+        Verdict verdict = BORE.measured("""
+                - { cylinder bore: 80.10 mm, at: 1 top thrust, doubt: 0.04 mm }
+                - { cylinder bore: 80.06 mm, at: 1 bottom thrust, doubt: 0.001 mm }
+                """).at("cylinder bore", "1");
+        assertThat(verdict.value().at()).isEqualTo("1 top thrust");
+    }
+
+    @Test
+    void how_far_outside_counts_from_the_side_that_is_broken() {
+        assertThat(at("79.900, 80.060", "1 top thrust, 1 bottom thrust").value().at()).isEqualTo("1 top thrust");
+        assertThat(at("79.985, 80.090", "1 bottom thrust, 1 top thrust").value().at()).isEqualTo("1 top thrust");
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = { "1 top thrust, 1 bottom thrust", "1 bottom thrust, 1 top thrust" })
     void of_two_alike_the_first_place_by_name_stands_for_both(String places) {
         assertThat(at("80.090, 80.090", places).value().at()).isEqualTo("1 bottom thrust");
