@@ -15,6 +15,7 @@ import leadlamp.record.Place;
 /** Which checks are asked, of what and where. */
 final class Asks {
     private static final String RECORDED = "recorded";
+    private static final String LEFT_OUT = "left out";
 
     private final Groups groups;
     private final Recorded recorded;
@@ -136,10 +137,12 @@ final class Asks {
         }
         boolean any = says.contains(RECORDED);
         boolean recordedHere = false;
+        boolean leftOut = false;
         List<String> wanted = needs.wanted(need.get(), ask.at(), List.of());
         for (Fact fact : recorded.of(need.get().word(), ask.of())) {
             if (here(fact.at(), ask.at(), wanted)) {
                 recordedHere = true;
+                leftOut |= said(fact).equals(LEFT_OUT);
                 if (any || says.contains(said(fact))) {
                     return Holds.YES;
                 }
@@ -150,6 +153,10 @@ final class Asks {
         }
         if (need.get().kind() == Need.Kind.STEP && !recordedHere) {
             return step(need.get().what(), says);
+        }
+        if (need.get().kind() == Need.Kind.STEP && leftOut) {
+            // It meets no need on the step, and yet it tells for certain that the step was not done.
+            return Holds.NO;
         }
         return needs.known(need.get(), ask) ? Holds.NO : Holds.OPEN;
     }
