@@ -25,8 +25,9 @@ final class Against {
                     .by(v -> v.get("head height lost") - v.get("machining head face removed"))
                     .sum("lost in all {head height lost} - cut in this record {machining head face removed}");
             case "hole bottom room in pitches" -> value(name).from(room(), Joints.pitch())
+                    .at(site -> Joints.holeByHole(site, "each joint with blind holes", "hole bottom room", "head bolt room"))
                     .by(v -> v.get("hole bottom room") / v.get("joint thread pitch"))
-                    .sum("least room {hole bottom room} / pitch {joint thread pitch}").figures(1);
+                    .sum("room {hole bottom room} / pitch {joint thread pitch}").figures(1);
             case "clutch rating over target" -> value(name).from(sheet("clutch", "rated torque"), use("target torque"))
                     .by(v -> Sets.ratio(v.get("sheet clutch rated torque"), v.get("use target torque")))
                     .sum("rated {sheet clutch rated torque} / {use target torque}").figures(2);
@@ -34,7 +35,7 @@ final class Against {
         };
     }
 
-    /** The least room under any bolt of the joint; head bolts have a sum of their own. */
+    /** The room under a bolt; head bolts have a sum of their own. */
     private static Take room() {
         return new Take("hole bottom room") {
             @Override

@@ -71,7 +71,7 @@ final class Fasteners {
             // threads
             case "engaged length" -> value(name).from(reading("bolt free length"), reading("joint face clamped height"), Joints.washers(),
                     reading("threaded hole counterbore depth"), reading("threaded hole depth").optional())
-                    .at(site -> Joints.boltByBolt(site, "each joint", "bolt free length"))
+                    .at(site -> Joints.holeByHole(site, "each joint", "bolt free length", "threaded hole depth"))
                     .by(v -> Engagement.engaged(Engagement.reach(v.get("bolt free length"), v.get("joint face clamped height"),
                             v.get("washer thickness")), v.get("threaded hole counterbore depth"),
                             v.get("threaded hole depth", v.get("bolt free length"))))
@@ -79,17 +79,17 @@ final class Fasteners {
                             : Template.fill("bolt {bolt free length} - clamped {joint face clamped height} - washer {washer thickness} - counterbore "
                                     + "{threaded hole counterbore depth}[ (thread {threaded hole depth} deep)]", v));
             case "engagement in diameters" -> value(name).from(reading("engaged length"), Joints.diameter())
-                    .at(site -> Joints.boltByBolt(site, "each joint", "engaged length"))
+                    .at(site -> Joints.holeByHole(site, "each joint", "engaged length"))
                     .by(v -> Engagement.inDiameters(Math.max(0, v.get("engaged length")), v.get("joint thread diameter")))
                     .sum("{engaged length} / {joint thread diameter}").figures(2);
             case "pull-out force" -> value(name).from(reading("engaged length"), Joints.diameter(), shearStrength())
-                    .at(site -> Joints.boltByBolt(site, "each joint in soft metal", "engaged length"))
+                    .at(site -> Joints.holeByHole(site, "each joint in soft metal", "engaged length"))
                     .by(v -> Engagement.pullOut(v.get("shear strength of the casting"), v.get("joint thread diameter"),
                             Math.max(0, v.get("engaged length"))))
                     .sum("{shear strength of the casting} x 0.875 x pi x {joint thread diameter} x {engaged length}").figures(0);
             case "hole bottom room" -> value(name).from(reading("threaded hole depth"), reading("bolt free length"),
                     reading("joint face clamped height"), Joints.washers())
-                    .at(site -> Joints.boltByBolt(site, "each joint with blind holes", "bolt free length"))
+                    .at(site -> Joints.holeByHole(site, "each joint with blind holes", "bolt free length", "threaded hole depth"))
                     .by(v -> Engagement.bottomRoom(v.get("threaded hole depth"), Engagement.reach(v.get("bolt free length"),
                             v.get("joint face clamped height"), v.get("washer thickness"))))
                     .sum("hole {threaded hole depth} - (bolt {bolt free length} - clamped {joint face clamped height} - washer {washer thickness})");

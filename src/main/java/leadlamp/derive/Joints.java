@@ -227,17 +227,36 @@ final class Joints {
     static List<String> boltByBolt(Site site, String group, String quantity) {
         Set<String> places = new LinkedHashSet<>();
         for (String joint : joints(site, group)) {
-            List<String> longer = new ArrayList<>();
+            Set<String> longer = new LinkedHashSet<>();
             for (Value value : site.store.within(quantity, joint)) {
-                if (!longer.contains(value.at())) {
-                    longer.add(value.at());
-                }
+                longer.add(value.at());
             }
             if (longer.isEmpty()) {
-                places.add(joint);
-            } else {
-                places.addAll(longer);
+                longer.add(joint);
             }
+            places.addAll(longer);
+        }
+        return List.copyOf(places);
+    }
+
+    /** The joints, and where one of these was read bolt by bolt or hole by hole each of those places: one hole may be unlike its mates. */
+    static List<String> holeByHole(Site site, String group, String... quantities) {
+        Set<String> places = new LinkedHashSet<>();
+        for (String joint : joints(site, group)) {
+            Set<String> longer = new LinkedHashSet<>();
+            boolean whole = true;
+            for (String quantity : quantities) {
+                List<Value> within = site.store.within(quantity, joint);
+                for (Value value : within) {
+                    longer.add(value.at());
+                }
+                // What is told of them all besides holds for those that are not named.
+                whole &= within.isEmpty() || site.store.at(quantity, joint).isPresent();
+            }
+            if (whole) {
+                places.add(joint);
+            }
+            places.addAll(longer);
         }
         return List.copyOf(places);
     }

@@ -11,8 +11,8 @@ import leadlamp.facts.Value;
 import leadlamp.facts.Verdict;
 
 /**
- * Fills the sentence of a way: `{place}` and `{of}` as they stand in a record, what the rule binds, and of its verdicts `{value}`, `{limit}` and
- * `{gauge}`, each with ` of QUANTITY` where the rule matches more than one. A value that has no verdict gives `{value}`
+ * Fills the sentence of a way: `{place}` and `{of}` as they stand in a record, what the rule binds, and of its verdicts `{value}`, `{limit}`,
+ * `{gauge}` and `{spot}`, the place at which the worst of several was read, each with ` of QUANTITY` where the rule matches more than one. A value that has no verdict gives `{value}`
  * and `{gauge}` likewise.
  */
 public final class Sentences {
@@ -119,6 +119,7 @@ public final class Sentences {
             case "limit" -> Optional.of(Amounts.side(verdict) + Wording.whoseShort(verdict.limit()));
             case "band" -> Optional.of(Amounts.sides(verdict) + Wording.whoseShort(verdict.limit()));
             case "gauge" -> Optional.of(gauge(verdict.value()));
+            case "spot" -> Optional.of(place(verdict.value().at()));
             default -> Optional.empty();
         };
     }

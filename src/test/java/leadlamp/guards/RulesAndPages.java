@@ -139,7 +139,7 @@ final class RulesAndPages {
         }
         int of = name.indexOf(" of ");
         String what = of < 0 ? name : name.substring(0, of);
-        if (!Set.of("value", "limit", "band", "gauge").contains(what)) {
+        if (!Set.of("value", "limit", "band", "gauge", "spot").contains(what)) {
             return java.util.Optional.of("nothing binds $" + name);
         }
         if (of < 0) {
