@@ -87,6 +87,8 @@ final class ValveGearQuestions {
         names.put("cam bearing fit in question", List.of("read", "hole seen"));
         names.put("cam cap places in question", List.of("told"));
         names.put("camshaft float in question", List.of("read", "plate renewed"));
+        names.put("camshaft crack test", List.of("failed"));
+        names.put("camshaft truth in question", List.of("read", "second-hand", "shock", "seen", "crack test"));
         names.put("camshaft oiling in question", List.of("cams out", "rockers out"));
         return names;
     }
@@ -127,6 +129,7 @@ final class ValveGearQuestions {
         }
         for (String camshaft : tells.places("each camshaft", "camshaft end float")) {
             question.camFloat(camshaft);
+            question.camTruth(camshaft);
             question.mates(camshaft);
             tells.say("rocker shaft", camshaft, "marks in question", "looked", tells.looked(List.of("rocker shaft"), camshaft, "stepped", "worn", "grooved")
                     .or(() -> tells.seen(List.of("rocker shaft"), camshaft, "scored", "cracked")));
@@ -443,6 +446,30 @@ final class ValveGearQuestions {
         String what = "float in question";
         tells.sayBy("camshaft", camshaft, what, "read", tells.reading(camshaft, "camshaft end float"));
         tells.say("camshaft", camshaft, what, "plate renewed", plateWork(tells, camshaft));
+    }
+
+    /** A camshaft that is looked at and whole makes no question; one that came from elsewhere or through a blow does. */
+    private void camTruth(String camshaft) {
+        String what = "truth in question";
+        tells.sayBy("camshaft", camshaft, what, "read", tells.reading(camshaft, "camshaft runout"));
+        tells.say("camshaft", camshaft, what, "second-hand", tells.word(CAMSHAFT, camshaft, "state", "second-hand"));
+        if (tells.word(CAMSHAFT, camshaft, "state", "new").isEmpty()) {
+            tells.say("camshaft", camshaft, what, "shock", tells.past("timing drive parted", "drive part seized"));
+        }
+        tells.say("camshaft", camshaft, what, "seen", tells.seen(CAMSHAFT, camshaft, "bent", "cracked", "broken", "tight"));
+        crackTest(camshaft);
+    }
+
+    /** A test that a camshaft failed; one that goes in new is another. */
+    private void crackTest(String camshaft) {
+        for (Statement s : site.said("steps")) {
+            boolean its = s.at().equals("camshaft") || s.at().equals("camshaft " + camshaft);
+            if (s.what().equals("crack tested") && its && s.says().equals("failed") && s.told().isEmpty()
+                    && tells.word(CAMSHAFT, camshaft, "state", "new").isEmpty()) {
+                tells.say("camshaft", camshaft, "crack test", "failed", Optional.of(s));
+                tells.say("camshaft", camshaft, "truth in question", "crack test", Optional.of(s));
+            }
+        }
     }
 
     static Optional<Statement> plateWork(Telling tells, String camshaft) {
