@@ -32,6 +32,9 @@ final class FastenerWords {
     private static final List<String> OVER_A_COATING = List.of("oil", "light oil", "engine oil", "assembly paste", "moly paste", "copper paste", "grease");
     private static final List<String> OLD = List.of("kept", "second-hand", "repaired");
     private static final double TWICE = 2;
+    /** Parts of a joint that a key carries round, and the key. */
+    private static final Map<String, String> KEYS = Map.of("crank gear", "crank key", "crank pulley", "crank key", "crank damper", "crank key",
+            "flywheel", "flywheel key", "trigger disc", "trigger key");
     private static final String[] HERE = {"new", "kept", "second-hand", "repaired", "there", "ready"};
     /** A pattern bolt is made to the maker's figure; these are not. */
     private static final List<String> OF_OTHERS = List.of("uprated", "home-made", "other engine");
@@ -58,6 +61,7 @@ final class FastenerWords {
         names.put("joint bolts renewed", List.of("always", "not listed"));
         names.put("joint bolt broke", List.of("yes", "no"));
         names.put("joint drag", List.of("added"));
+        names.put("joint keyed", List.of("yes"));
         names.put("joint locker against sheet", List.of("asked", "not asked"));
         names.put("joint tightening in question", List.of("torque", "angle", "order"));
         names.put("joint torque limits in question", List.of("given"));
@@ -355,9 +359,19 @@ final class FastenerWords {
         }
     }
 
+    /** A part that stands on a key of the record is carried round by it. */
+    private void keyed(String joint) {
+        for (Map.Entry<String, String> part : KEYS.entrySet()) {
+            if (joint.startsWith(part.getKey() + " to ")) {
+                tells.say(JOINT, joint, "keyed", "yes", tells.word(List.of(part.getValue()), Place.ENGINE, "state", HERE));
+            }
+        }
+    }
+
     // --- what is a question at a joint
 
     private void inQuestion(String joint) {
+        keyed(joint);
         // The sheet's figure is for its bolts; studs have one of their own.
         if (site.sheet(JOINT, joint, "torque").isPresent() && studsForBolts(joint).isEmpty()) {
             Optional<Value> torque = closed(joint);
