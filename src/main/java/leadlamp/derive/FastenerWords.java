@@ -51,8 +51,8 @@ final class FastenerWords {
     static Map<String, List<String>> names() {
         Map<String, List<String>> names = new TreeMap<>();
         names.put("joint lubricant against sheet", List.of("same", "slicker", "drier", "head face dry", "over coating", "not compared"));
-        names.put("joint torque against sheet", List.of("as sheet", "over", "under", "earlier stage", "pound-foot", "pound-inch",
-                "kilogram-metre"));
+        names.put("joint torque against sheet", List.of("as sheet", "over", "under", "over supplier", "under supplier", "earlier stage",
+                "pound-foot", "pound-inch", "kilogram-metre"));
         names.put("joint angle against sheet", List.of("as sheet", "short", "over"));
         names.put("joint applied against sheet", List.of("as sheet", "over", "under"));
         names.put("joint thread against sheet", List.of("same", "other"));
@@ -165,17 +165,23 @@ final class FastenerWords {
             return;
         }
         double drag = tells.reading(joint, "bolt running torque").flatMap(Value::high).map(Estimate::value).orElse(0.0);
-        Tightening.Stands low = stands(joint, read.get().low().orElseThrow(), asked.get(), drag);
-        Tightening.Stands high = stands(joint, read.get().high().orElseThrow(), asked.get(), drag);
-        double has = read.get().low().orElseThrow().value();
+        Optional<LimitLine> supplied = bySupplier(joint);
+        Estimate least = read.get().low().orElseThrow();
+        Estimate greatest = read.get().high().orElseThrow();
+        boolean under = supplied.isPresent() ? underBand(least, supplied.get())
+                : stands(joint, least, asked.get(), drag) == Tightening.Stands.UNDER;
+        boolean over = supplied.isPresent() ? overBand(greatest, supplied.get(), drag)
+                : stands(joint, greatest, asked.get(), drag) == Tightening.Stands.OVER;
+        double has = least.value();
         String says = "as sheet";
-        if (low == Tightening.Stands.UNDER || high == Tightening.Stands.OVER) {
-            String off = low == Tightening.Stands.UNDER ? "under" : "over";
-            says = !read.get().plain() ? off : earlierStage(joint, has) ? "earlier stage"
+        if (under || over) {
+            String off = (under ? "under" : "over") + (supplied.isPresent() ? " supplier" : "");
+            boolean besideSheet = read.get().plain() && has > 0 && Tightening.torque(has, asked.get().high()) != Tightening.Stands.AS_ASKED;
+            says = !besideSheet ? off : earlierStage(joint, has) ? "earlier stage"
                     : Tightening.mistakenUnit(has, asked.get().high()).orElse(off);
         }
         List<Where> where = new ArrayList<>(read.get().places());
-        where.add(sheet.get().where());
+        where.add(supplied.isPresent() ? supplied.get().line() : sheet.get().where());
         tells.say(JOINT, joint, what, says, where);
         if (drag > 0 && Tightening.torque(has, asked.get().low() + drag) == Tightening.Stands.AS_ASKED) {
             tells.say(JOINT, joint, "drag", "added", where);
@@ -185,7 +191,7 @@ final class FastenerWords {
     /** Beside a figure or a band; what the thread drags may be in it, and a wrench may be worse than most. */
     private Tightening.Stands stands(String joint, Estimate has, Written asked, double drag) {
         double torque = has.value();
-        if (torque <= 0 || inside(torque, limit(joint, "least"), limit(joint, "most")) || bySupplier(joint, torque)) {
+        if (torque <= 0 || inside(torque, limit(joint, "least"), limit(joint, "most"))) {
             return Tightening.Stands.AS_ASKED;
         }
         double doubt = TWICE * has.standardUncertainty();
@@ -198,14 +204,23 @@ final class FastenerWords {
         return least.isPresent() && most.isPresent() && torque >= least.get() && torque <= most.get();
     }
 
-    /** Whether the torque lies in the band that came with the bolts: it goes before the sheet's figure, which is for the maker's bolts. */
-    private boolean bySupplier(String joint, double torque) {
+    /** The band that came with the bolts: it goes before the sheet's figure, which is for the maker's bolts, and binds as that would. */
+    private Optional<LimitLine> bySupplier(String joint) {
         for (LimitLine line : site.build.limits()) {
-            if (ofJoint(line, joint) && inside(torque, line.least().map(Written::low), line.most().map(Written::high))) {
-                return true;
+            if (ofJoint(line, joint) && (line.least().isPresent() || line.most().isPresent())) {
+                return Optional.of(line);
             }
         }
-        return false;
+        return Optional.empty();
+    }
+
+    private static boolean underBand(Estimate torque, LimitLine band) {
+        return band.least().isPresent() && torque.value() + TWICE * torque.standardUncertainty() < band.least().get().low();
+    }
+
+    /** What the thread drags may be in the torque besides. */
+    private static boolean overBand(Estimate torque, LimitLine band, double drag) {
+        return band.most().isPresent() && torque.value() - TWICE * torque.standardUncertainty() > band.most().get().high() + drag;
     }
 
     private boolean ofJoint(LimitLine line, String joint) {
@@ -372,10 +387,13 @@ final class FastenerWords {
 
     private void inQuestion(String joint) {
         keyed(joint);
-        // The sheet's figure is for its bolts; studs have one of their own.
-        if (site.sheet(JOINT, joint, "torque").isPresent() && studsForBolts(joint).isEmpty()) {
+        // The sheet's figure is for its bolts; studs have one of their own, and it is known only where it came with them.
+        boolean studs = studsForBolts(joint).isPresent();
+        if (site.sheet(JOINT, joint, "torque").isPresent() && (!studs || bySupplier(joint).isPresent())) {
+            tells.sayBy(JOINT, joint, "tightening in question", "torque", closed(joint));
+        }
+        if (site.sheet(JOINT, joint, "torque").isPresent() && !studs) {
             Optional<Value> torque = closed(joint);
-            tells.sayBy(JOINT, joint, "tightening in question", "torque", torque);
             if (site.sheet(JOINT, joint, "angle").isPresent()) {
                 tells.sayBy(JOINT, joint, "tightening in question", "angle", torque);
             }

@@ -30,6 +30,9 @@ final class Limits {
     private static final List<String> PUT_RIGHT = List.of(" corrected", " at setting", " after work", " after cut", " after clean-up",
             " from sizes", " by sizes", " left", " with film");
 
+    private static final String JOINT_TORQUE = "joint torque";
+    private static final String ROD_CAP = "rod cap to rod ";
+
     private final Build build;
     private final Vocabulary words;
     private final TradeLimits trade;
@@ -378,10 +381,16 @@ final class Limits {
 
     /** Whether a line's place holds at the value's. */
     Holds holdsAt(String at, Value value) {
-        if (at.isEmpty() || covers(at, value.at()) || parts(value).contains(at)) {
+        if (at.isEmpty() || covers(at, value.at()) || parts(value).contains(at) || value.of().equals(JOINT_TORQUE) && bolt(at, value.at())) {
             return Holds.YES;
         }
         return Marks.untold(value.at()) || Marks.untold(at) ? Holds.OPEN : Holds.NO;
+    }
+
+    /** Whether a bolt's place lies in the joint: what came with the bolts is for the torque of the whole. Those of a rod stand at its big end. */
+    private static boolean bolt(String at, String joint) {
+        return Marks.joint(at).filter(joint::equals).isPresent()
+                || joint.startsWith(ROD_CAP) && Marks.cylinder(at).filter(rod -> joint.equals(ROD_CAP + rod)).isPresent();
     }
 
     /** The places that `one of ...` names; none where it is told which, or where the sheet does not say which there are. */
