@@ -77,8 +77,9 @@ public final class RecordSchema {
         definitions.put("machined", forms.value(words.property("machining", "by").orElseThrow()));
         definitions.put("seen", oneOrMore(anyOf(ref("sign"), words(Map.of("clear", "looked, and none of `of` was seen",
                 "unknown", "seen, and there is no word for it")))));
-        definitions.put("done", anyOf(EMPTY, ref("date"), words(Map.of("done", "done, the date is not known", "left out", "not done",
-                "unknown", "nobody can say"))));
+        definitions.put("done", anyOf(EMPTY, ref("date"), words(Map.of("done", "done, the date is not known",
+                "passed", "done and passed, the date is not known", "failed", "done and failed", "not proved", "tried and not proved",
+                "left out", "not done", "unknown", "nobody can say"))));
         definitions.put("limit", SheetSchema.limit());
         return of("$schema", Schema.DRAFT, "$id", "urn:leadlamp:record", "title", "Build record",
                 "description", "A build record of Leadlamp, made from its vocabulary.", "type", "object", "required", List.of("engine"),

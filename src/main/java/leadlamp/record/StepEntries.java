@@ -5,12 +5,15 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import leadlamp.words.Part;
 import leadlamp.words.Step;
 
 /** Entries under `steps`: done and when, left out, next or planned. */
 final class StepEntries extends EntryReader {
+    private static final Set<String> RESULTS = Set.of("passed", "failed", "not proved");
+
     StepEntries(Gathered gathered) {
         super(gathered);
     }
@@ -41,6 +44,10 @@ final class StepEntries extends EntryReader {
         String says = "done";
         if (date.equals("left out") || date.equals("unknown")) {
             says = date;
+        } else if (RESULTS.contains(date)) {
+            // How it came out, where the day is usually written: no failed test is to be taken as done.
+            says = date;
+            date = "";
         } else if (date.equals("done") || date.isEmpty() && !(subject.value() instanceof Node.Fields)) {
             date = "";
         } else if (Dates.read(date).isEmpty()) {

@@ -328,6 +328,17 @@ class RecordReaderTest {
     }
 
     @Test
+    void a_step_may_say_how_it_came_out_where_its_day_would_stand() {
+        assertThat(said(record("""
+                steps:
+                - { valve leak tested: failed, of: 2 }
+                - { turned by hand: not proved }
+                - { oil primed: passed }
+                """))).containsExactly("STATED steps, 2, valve leak tested, failed", "STATED steps, engine, turned by hand, not proved",
+                "STATED steps, engine, oil primed, passed");
+    }
+
+    @Test
     void the_other_sections() {
         assertThat(said(record("""
                 build: { name: a build, past: [overheated] }
