@@ -37,6 +37,7 @@ final class ValveGearWords {
         names.put("valve heat at setting", List.of("as sheet", "hot by cold figure", "cold by hot figure"));
         names.put("valve leak test", List.of("after seat work", "before seat work"));
         names.put("valve leak test since", List.of("passed"));
+        names.put("valve leak test told", List.of("made", "left out"));
         names.put("valve lash since work", List.of("after", "before"));
         names.put("lash shim size made", List.of("yes", "no"));
         names.put("lash adjuster likeness", List.of("alike", "two forms", "two makes"));
@@ -64,6 +65,7 @@ final class ValveGearWords {
             words.liftJudgedBy(valve);
         }
         words.leakTest();
+        words.leakTestTold();
         words.set();
         words.heat();
         words.rating();
@@ -102,7 +104,7 @@ final class ValveGearWords {
         }
         for (Statement work : site.said("machining")) {
             boolean faces = List.of("valve seat", "valve", "seat insert").contains(work.what())
-                    && List.of("cut", "grind", "insert", "press", "hand").contains(work.says());
+                    && List.of("cut", "grind", "lap", "insert", "press", "hand").contains(work.says());
             List<Where> where = new ArrayList<>(List.of(work.where()));
             boolean before = faces && !passed.isEmpty();
             for (Statement test : faces ? passed : List.<Statement>of()) {
@@ -114,6 +116,21 @@ final class ValveGearWords {
             if (where.size() > 1) {
                 tells.say("valve", work.at(), "leak test", before ? "before seat work" : "after seat work", where);
             }
+        }
+    }
+
+    /** One test of all, or one of each head, cylinder or valve by itself. */
+    private void leakTestTold() {
+        String what = "leak test told";
+        List<String> open = new ArrayList<>(site.places("each valve").orElse(List.of(Place.ENGINE)));
+        for (Statement s : site.said("steps")) {
+            if (s.what().equals("valve leak tested") && !List.of("next", "planned", "unknown").contains(s.says())) {
+                tells.say("valve", s.at(), what, s.says().equals("left out") ? "left out" : "made", Optional.of(s));
+                open.removeIf(valve -> site.store.covers(s.at(), valve));
+            }
+        }
+        for (String valve : open) {
+            tells.lack("valve leak test told", valve, "steps valve leak tested");
         }
     }
 
