@@ -21,6 +21,10 @@ final class BottomEndWords {
     private static final double TWICE = 2;
     private static final String CRANKSHAFT = "crankshaft";
 
+    private static final List<String> BIG_ENDS_SHUT = List.of("rod caps tight", "short block assembled", "sump fitted", "engine assembled", "oil filled", "first start");
+    private static final List<String> MAINS_SHUT = List.of("crankshaft laid", "pistons fitted", "rod caps tight", "short block assembled", "sump fitted",
+            "engine assembled", "oil filled", "first start");
+
     private final Telling tells;
     private final Site site;
 
@@ -37,6 +41,9 @@ final class BottomEndWords {
         names.put("plain bearing housing limit", List.of("given", "none"));
         names.put("plain bearing housing since bolts", List.of("read after", "read before"));
         names.put("plain bearing cause read", List.of("alignment", "housing", "line", "clearance", "feed"));
+        for (String cause : List.of("edge wear", "scoring", "wiping", "fatigue", "copper")) {
+            names.put("plain bearing " + cause + " followed", List.of("yes", "no", "no sign"));
+        }
         names.put("main bearing feed hole", List.of("fitted", "none"));
         names.put("main bearing film", List.of("left", "used up"));
         names.put("rotating assembly weighted part", List.of("none", "kept", "changed", "changed since", "other engine"));
@@ -176,6 +183,60 @@ final class BottomEndWords {
             tells.sayBy(of, bearing, what, "line", tells.reading(bearing, "main housing line"));
         }
         tells.say(of, bearing, what, "feed", tells.looked(Bearing.shells(bearing), bearing, "hole covered"));
+        followed(bearing, "edge wear", "edge wear", List.of("alignment"), "journal diameter");
+        followed(bearing, "wiping", "wiped", List.of("feed"), "shell hole covered");
+        followed(bearing, "fatigue", "fatigued", List.of("clearance"), "plain bearing clearance");
+        followed(bearing, "copper", "copper showing", List.of("clearance"), "plain bearing clearance");
+        dirt(bearing);
+    }
+
+    /** What a sign accuses was read, or the bearing was shut again without; before that it may still be read, and nothing is wrong yet. */
+    private void followed(String bearing, String sign, String seen, List<String> causes, String reading) {
+        String of = Bearing.bearing(bearing);
+        Optional<Statement> there = tells.seen(Bearing.shells(bearing), bearing, seen);
+        List<Stated> read = tells.all(of, bearing, "cause read", causes);
+        if (there.isEmpty()) {
+            tells.say(of, bearing, sign + " followed", "no sign", List.of());
+        } else if (!read.isEmpty()) {
+            tells.say(of, bearing, sign + " followed", "yes", read.get(0).places());
+        } else if (shut(bearing).isPresent()) {
+            tells.say(of, bearing, sign + " followed", "no", shut(bearing));
+        } else {
+            tells.lack(of + " " + sign + " followed", bearing, reading);
+        }
+    }
+
+    /** Lines cut by dirt ask for brushed oilways. */
+    private void dirt(String bearing) {
+        String of = Bearing.bearing(bearing);
+        String what = "scoring followed";
+        Optional<Statement> brushed = Optional.empty();
+        for (Statement s : site.said("steps")) {
+            if (s.what().equals("oilways brushed") && !List.of("next", "planned", "unknown").contains(s.says())) {
+                brushed = Optional.of(s);
+            }
+        }
+        Optional<Statement> there = tells.seen(Bearing.shells(bearing), bearing, "scored", "embedded grit");
+        if (there.isEmpty()) {
+            tells.say(of, bearing, what, "no sign", List.of());
+        } else if (brushed.isPresent()) {
+            tells.say(of, bearing, what, List.of("done", "passed").contains(brushed.get().says()) ? "yes" : "no", brushed);
+        } else {
+            tells.lack(of + " " + what, bearing, "steps oilways brushed");
+        }
+    }
+
+    /** The step that shut the bearing again, or one after it. */
+    private Optional<Statement> shut(String bearing) {
+        List<String> after = Bearing.isMain(bearing) ? MAINS_SHUT : BIG_ENDS_SHUT;
+        for (String section : List.of("steps", "stage")) {
+            for (Statement s : site.said(section)) {
+                if (after.contains(s.what()) && List.of("done", "passed").contains(s.says())) {
+                    return Optional.of(s);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether the half that the block feeds has its hole. A cap half without one is as it should be. */

@@ -234,6 +234,17 @@ final class Telling {
         return Optional.empty();
     }
 
+    /** What was said so of a subject before, one of these. */
+    List<Stated> all(String of, String at, String what, List<String> says) {
+        List<Stated> all = new ArrayList<>();
+        for (Stated one : said) {
+            if (one.of().equals(of) && one.what().equals(what) && one.at().equals(at) && says.contains(one.says())) {
+                all.add(one);
+            }
+        }
+        return all;
+    }
+
     /** A number or a word as it is read aloud: without blanks, dashes and capitals. */
     static String letters(String text) {
         StringBuilder letters = new StringBuilder();
