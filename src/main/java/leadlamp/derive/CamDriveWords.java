@@ -690,16 +690,33 @@ final class CamDriveWords {
         boolean notWanted = works.equals("fixed") || noPin.isPresent();
         tells.say(TENSIONER, place, "release", notWanted ? "not wanted" : "wanted", noPin.or(lineOf(form)).map(s -> List.of(s.where()))
                 .orElse(List.of()));
-        Optional<Statement> step = step("tensioner released", place);
+        released(place, firstSeen(part, at, List.of("locked", "left in"), false).or(() -> look(part, at, "locked")));
+    }
+
+    /** By the step, the latest where there are several; else by whether the pin was seen in its hole. */
+    private void released(String place, Optional<Statement> pin) {
+        Optional<Statement> step = latest("tensioner released", place);
         if (step.isPresent()) {
             boolean not = List.of("left out", "failed", "not proved").contains(step.get().says());
             boolean early = laid(place).filter(l -> tells.before(step.get(), l)).isPresent();
             tells.say(TENSIONER, place, "released", not ? "left out" : early ? "before the drive" : "yes", step);
-        } else if (isSeen(look(part, at, "locked"))) {
-            tells.say(TENSIONER, place, "released", "left out", look(part, at, "locked"));
+        } else if (pin.isPresent()) {
+            tells.say(TENSIONER, place, "released", isSeen(pin) ? "left out" : "yes", pin);
         } else {
             tells.lack("drive tensioner released", place, "steps tensioner released");
         }
+    }
+
+    /** The step as it was done last: by its day, else as it stands last in the record. */
+    private Optional<Statement> latest(String step, String place) {
+        Optional<Statement> last = step(step, place);
+        for (Statement s : site.said("steps")) {
+            boolean said = s.what().equals(step) && !List.of("next", "planned", "unknown").contains(s.says());
+            if (said && last.isPresent() && (s.at().equals(Place.ENGINE) || site.related(s.at(), place)) && tells.before(last.get(), s)) {
+                last = Optional.of(s);
+            }
+        }
+        return last;
     }
 
     private static java.util.function.Supplier<Optional<Statement>> lineOf(Optional<Statement> form) {
