@@ -37,6 +37,7 @@ final class HeadWords {
         names.put("head test result", List.of("passed", "failed"));
         names.put("head weld in question", List.of("aluminium"));
         names.put("head fits since weld", List.of("after", "before"));
+        names.put("head gasket since lift", List.of("laid anew"));
         names.put("old head gasket failure", List.of("blown", "washed out", "again"));
         names.put("old head gasket failure in question", List.of("told"));
         names.put("old head gasket bolts in question", List.of("read"));
@@ -59,6 +60,7 @@ final class HeadWords {
             words.testResult(head);
             words.welded(head);
             words.oldGasket(head);
+            words.lifted(head);
         }
         for (String valve : tells.places("each valve", "seat insert diameter", "head seat counterbore", "valve seat runout")) {
             words.seat(valve);
@@ -86,6 +88,29 @@ final class HeadWords {
         Optional<Statement> asked = site.word("use", Place.ENGINE, use).filter(s -> s.value().isPresent());
         Optional<Statement> sheet = site.sheet("output", Place.ENGINE, line).filter(s -> s.value().isPresent());
         return asked.filter(s -> sheet.isPresent() && s.value().get().high() > sheet.get().value().get().high() * (1 + 1e-9));
+    }
+
+    // --- faces and gasket as they go together
+
+    /** Whether a gasket was laid after the head came up again. */
+    private void lifted(String head) {
+        Optional<Statement> lifted = done("head lifted again", head);
+        Optional<Statement> laid = done("head gasket laid", head);
+        if (lifted.isPresent() && laid.isPresent() && !tells.before(laid.get(), lifted.get())) {
+            tells.say("head gasket", head, "since lift", "laid anew", List.of(lifted.get().where(), laid.get().where()));
+        }
+    }
+
+    /** The step as it was done last. */
+    private Optional<Statement> done(String step, String head) {
+        Optional<Statement> last = Optional.empty();
+        for (Statement s : site.said("steps")) {
+            if (s.what().equals(step) && List.of("done", "passed").contains(s.says()) && site.related(s.at(), head)
+                    && (last.isEmpty() || !tells.before(s, last.get()))) {
+                last = Optional.of(s);
+            }
+        }
+        return last;
     }
 
     // --- what was done to it after it was tested
