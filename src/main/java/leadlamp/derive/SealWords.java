@@ -21,6 +21,13 @@ import leadlamp.record.Statement;
 final class SealWords {
     private static final List<String> KEPT = List.of("kept", "second-hand", "repaired");
     private static final List<String> SPENT = List.of("hard", "flattened", "cracked", "torn", "charred");
+    /** Fluids as a seal's name may call them. */
+    private static final Map<String, List<String>> FLUIDS = new TreeMap<>(Map.of("coolant", List.of("coolant", "water"),
+            "fuel", List.of("fuel", "petrol", "diesel"), "oil", List.of("oil")));
+    /** Parts by which a name tells its fluid where it names none (common practice, no source). */
+    private static final Map<String, List<String>> PARTS = new TreeMap<>(Map.of("coolant", List.of("thermostat", "liner", "radiator", "heater"),
+            "fuel", List.of("carburettor"),
+            "oil", List.of("pick-up", "pushrod", "filter", "cam", "sump", "dipstick", "rocker", "crank", "timing cover")));
     private static final String RING = "sealing ring";
     private static final String LIP = "shaft seal";
     private static final String SEAL = "seal";
@@ -321,7 +328,7 @@ final class SealWords {
         if (told.isPresent()) {
             tells.say(SEAL, seal, "rubber in question", "heat", site.word("use", Place.ENGINE, "running temperature"));
         }
-        if (told.isPresent() && !known(told.get())) {
+        if (told.isPresent() && (!known(told.get()) || told.get().says().equals("rubber"))) {
             tells.lack("seal rubber told", seal, site.sheet("seals", seal, "kind").filter(s -> s.says().equals(LIP)).isPresent()
                     ? "shaft seal rubber" : "sealing ring rubber");
         } else {
@@ -345,21 +352,23 @@ final class SealWords {
         }
     }
 
+    /** The one fluid that its name speaks of; of a name that speaks of two nobody can say which side the rubber meets. */
     private static String byName(String seal) {
-        for (String word : List.of("coolant", "water", "thermostat", "liner")) {
-            if (seal.contains(word)) {
-                return "coolant";
+        Set<String> fluids = named(seal, FLUIDS);
+        Set<String> parts = fluids.isEmpty() ? named(seal, PARTS) : fluids;
+        return parts.size() == 1 ? parts.iterator().next() : "";
+    }
+
+    private static Set<String> named(String seal, Map<String, List<String>> words) {
+        Set<String> named = new LinkedHashSet<>();
+        for (Map.Entry<String, List<String>> fluid : words.entrySet()) {
+            for (String word : fluid.getValue()) {
+                if (seal.contains(word)) {
+                    named.add(fluid.getKey());
+                }
             }
         }
-        if (seal.contains("fuel") || seal.contains("carburettor")) {
-            return "fuel";
-        }
-        for (String word : List.of("oil", "pick-up", "pushrod", "filter", "cam")) {
-            if (seal.contains(word)) {
-                return "oil";
-            }
-        }
-        return "";
+        return named;
     }
 
     private void age(String seal) {
