@@ -1,0 +1,86 @@
+package leadlamp.build;
+
+import java.io.File;
+import java.io.IOException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.jar.JarFile;
+import java.util.stream.Stream;
+
+/**
+ * Proves the jar as a user gets it, for the tests run on the classes and on the libraries as they came. Every class in it must
+ * stand before Java's own check of classes, and what the jar tells of the sample builds must be what the tests hold.
+ */
+public final class ProveJar {
+    private static final String CLASS = ".class";
+    private static final String TOLD = ".txt";
+    private static final int SECONDS = 60;
+
+    private ProveJar() {
+    }
+
+    /** @param arguments the jar, the folder of the sample builds, the folder of what is told of them */
+    public static void main(String[] arguments) throws IOException, InterruptedException {
+        Path jar = Path.of(arguments[0]).toRealPath();
+        List<String> faults = new ArrayList<>();
+        int classes = check(jar, faults);
+        int told = tell(jar, Path.of(arguments[1]), Path.of(arguments[2]), faults);
+        if (classes == 0 || told == 0) {
+            faults.add("Nothing was proved: " + classes + " classes, " + told + " reports.");
+        }
+        if (!faults.isEmpty()) {
+            throw new IllegalStateException("The jar is not what was tested:\n" + String.join("\n", faults));
+        }
+        System.out.println("The jar stands: " + classes + " classes, " + told + " reports as they should be");
+    }
+
+    /** Has Java check each class, without running any of it; what a library can do without is not there, and passed over. */
+    private static int check(Path jar, List<String> faults) throws IOException {
+        int checked = 0;
+        try (JarFile file = new JarFile(jar.toFile());
+                URLClassLoader loader = new URLClassLoader(new URL[] {jar.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
+            for (String name : file.stream().map(e -> e.getName()).filter(n -> n.endsWith(CLASS)).sorted().toList()) {
+                try {
+                    loader.loadClass(name.substring(0, name.length() - CLASS.length()).replace('/', '.')).getDeclaredMethods();
+                    checked++;
+                } catch (VerifyError | ClassFormatError | IncompatibleClassChangeError wrong) {
+                    faults.add(name + ": " + wrong);
+                } catch (ClassNotFoundException | NoClassDefFoundError lacking) {
+                    // Needs a library that we do not have, and never run it.
+                }
+            }
+        }
+        return checked;
+    }
+
+    private static int tell(Path jar, Path samples, Path told, List<String> faults) throws IOException, InterruptedException {
+        int same = 0;
+        List<Path> files;
+        try (Stream<Path> all = Files.list(told)) {
+            files = all.filter(f -> f.toString().endsWith(TOLD)).sorted().toList();
+        }
+        for (Path file : files) {
+            String name = file.getFileName().toString();
+            String record = samples.resolve(name.substring(0, name.length() - TOLD.length()) + ".yaml").toString();
+            ProcessBuilder audit = new ProcessBuilder(new File(System.getProperty("java.home"), "bin/java").getPath(), "-jar",
+                    jar.toString(), "audit", record, "--brief").redirectError(ProcessBuilder.Redirect.INHERIT);
+            audit.environment().put("COLUMNS", "80");
+            Process process = audit.start();
+            String says = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            if (!process.waitFor(SECONDS, TimeUnit.SECONDS) || process.exitValue() > 2) {
+                faults.add(name + ": the audit did not end as one does");
+            } else if (!says.equals(Files.readString(file))) {
+                faults.add(name + ": the jar tells of " + record + " what the tests do not");
+            } else {
+                same++;
+            }
+        }
+        return same;
+    }
+}
