@@ -23,6 +23,7 @@ final class Asks {
     private final Progress progress;
     private final Map<String, ConditionPage> conditions;
     private final Map<String, Holds> settled = new HashMap<>();
+    private final Map<String, Map<String, List<Fact>>> here = new HashMap<>();
 
     /** Whether words hold, as far as the record tells. */
     enum Holds {
@@ -138,14 +139,11 @@ final class Asks {
         boolean any = says.contains(RECORDED);
         boolean recordedHere = false;
         boolean leftOut = false;
-        List<String> wanted = needs.wanted(need.get(), ask.at(), List.of());
-        for (Fact fact : recorded.of(need.get().word(), ask.of())) {
-            if (here(fact.at(), ask.at(), wanted)) {
-                recordedHere = true;
-                leftOut |= said(fact).equals(LEFT_OUT);
-                if (any || says.contains(said(fact))) {
-                    return Holds.YES;
-                }
+        for (Fact fact : here(need.get(), ask)) {
+            recordedHere = true;
+            leftOut |= said(fact).equals(LEFT_OUT);
+            if (any || says.contains(said(fact))) {
+                return Holds.YES;
             }
         }
         if (any) {
@@ -161,13 +159,54 @@ final class Asks {
         return needs.known(need.get(), ask) ? Holds.NO : Holds.OPEN;
     }
 
+    /** What is recorded of a word and concerns the place asked. Many checks ask for one word at one place. */
+    private List<Fact> here(Need need, Ask ask) {
+        if (!ask.of().isEmpty()) {
+            return find(need, ask);
+        }
+        Map<String, List<Fact>> byPlace = here.get(need.word());
+        if (byPlace == null) {
+            byPlace = new HashMap<>();
+            here.put(need.word(), byPlace);
+        }
+        List<Fact> facts = byPlace.get(ask.at());
+        if (facts == null) {
+            facts = find(need, ask);
+            byPlace.put(ask.at(), facts);
+        }
+        return facts;
+    }
+
+    private List<Fact> find(Need need, Ask ask) {
+        List<Fact> all = recorded.of(need.word(), ask.of());
+        if (all.isEmpty()) {
+            return all;
+        }
+        List<String> wanted = needs.wanted(need, ask.at(), List.of());
+        List<Fact> facts = new ArrayList<>(4);
+        String last = "";
+        boolean concerns = false;
+        for (Fact fact : all) {
+            if (!fact.at().equals(last)) {
+                last = fact.at();
+                concerns = here(last, ask.at(), wanted);
+            }
+            if (concerns) {
+                facts.add(fact);
+            }
+        }
+        return facts;
+    }
+
     /** Whether what stands at a place concerns the place asked: it is one of those at which the word is wanted. */
     private static boolean here(String at, String asked, List<String> wanted) {
-        if (Place.related(at, asked) || Untold.mayBe(at, asked)) {
+        boolean untold = Untold.is(at);
+        Place there = Place.of(at);
+        if (there.related(Place.of(asked)) || untold && Untold.mayBe(at, asked)) {
             return true;
         }
         for (String place : wanted) {
-            if (Place.related(at, place) || Untold.mayBe(at, place)) {
+            if (there.related(Place.of(place)) || untold && Untold.mayBe(at, place)) {
                 return true;
             }
         }

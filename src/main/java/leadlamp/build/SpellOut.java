@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileTime;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -100,12 +100,12 @@ public final class SpellOut {
     /** The libraries in the jar as well. What is no class is laid down as it is, so that nothing need be unpacked at a start. */
     private static void jar(Path jar) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        Map<String, FileTime> times = new TreeMap<>();
+        Map<String, LocalDateTime> times = new TreeMap<>();
         try (ZipInputStream in = new ZipInputStream(new BufferedInputStream(Files.newInputStream(jar)))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
                 if (!entry.isDirectory()) {
                     files.put(entry.getName(), in.readAllBytes());
-                    times.put(entry.getName(), entry.getLastModifiedTime());
+                    times.put(entry.getName(), entry.getTimeLocal());
                 }
             }
         }
@@ -117,11 +117,11 @@ public final class SpellOut {
         });
         files.putAll(spelled(classes));
         Path made = jar.resolveSibling(jar.getFileName() + ".part");
-        FileTime now = times.values().iterator().next();
+        LocalDateTime now = times.values().iterator().next();
         try (ZipOutputStream out = new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(made)))) {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 ZipEntry entry = new ZipEntry(file.getKey());
-                entry.setLastModifiedTime(times.getOrDefault(file.getKey(), now));
+                entry.setTimeLocal(times.getOrDefault(file.getKey(), now));
                 if (file.getKey().startsWith("leadlamp/") && !file.getKey().endsWith(CLASS)) {
                     CRC32 sum = new CRC32();
                     sum.update(file.getValue());
