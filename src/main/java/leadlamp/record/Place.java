@@ -163,12 +163,14 @@ public final class Place {
 
     /**
      * Whether the longer place is a part of the shorter one: it may add the end, half or direction of what is there, and
-     * never a cylinder or a bearing, which is another thing.
+     * never a number, which is that of another thing: a cylinder, a bearing. Only what has a name has numbers of its own.
      */
     static boolean divides(String shorter, String longer) {
         Set<String> known = of(shorter).says;
+        boolean named = !isOfWords(shorter);
         for (String word : of(longer).says) {
-            if (!known.contains(word) && (word.startsWith("cylinder ") || word.startsWith("main ") || word.startsWith("big end "))) {
+            if (!known.contains(word) && (word.startsWith("cylinder ") || word.startsWith("main ") || word.startsWith("big end ")
+                    || word.startsWith("number ") && !named)) {
                 return false;
             }
         }

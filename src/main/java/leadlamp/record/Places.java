@@ -185,14 +185,14 @@ final class Places {
         }
         String full = prefixed(text, group);
         if (places.equals(List.of(ENGINE)) && Place.isOfWords(full) && !Character.isDigit(full.charAt(0))) {
-            return List.of(Place.inOrder(full));
+            return bearingThere(full) ? List.of(Place.inOrder(full)) : List.of();
         }
         List<String> within = new ArrayList<>();
         for (String place : places) {
             if (Place.covers(full, place) && Place.covers(place, full)) {
                 return List.of(place);
             }
-            if (!place.equals(ENGINE) && Place.covers(place, full) && Place.divides(place, full)) {
+            if (!place.equals(ENGINE) && Place.covers(place, full) && (Place.divides(place, full) || group.equals("each camshaft") && camBearing(full))) {
                 return List.of(Place.inOrder(full));
             }
             if (Place.covers(full, place)) {
@@ -213,6 +213,33 @@ final class Places {
             return List.of(full);
         }
         return List.of();
+    }
+
+    /** A camshaft may be looked at by its bearings: `intake 3`. */
+    private boolean camBearing(String full) {
+        return layout.places("each cam bearing").filter(places -> places.contains(Place.inOrder(full))).isPresent();
+    }
+
+    /** Whether the engine has the main or the big end that is named of what it has once: a crankshaft is looked at by them. */
+    private boolean bearingThere(String full) {
+        for (String word : List.of("main ", "big end ")) {
+            boolean named = full.startsWith(word) && full.length() > word.length() && Character.isDigit(full.charAt(word.length()));
+            Optional<List<String>> bearings = named ? layout.places(word.equals("main ") ? "each main bearing" : "each big end")
+                    : Optional.empty();
+            if (bearings.isPresent() && !coveredByOne(bearings.get(), full)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean coveredByOne(List<String> places, String full) {
+        for (String place : places) {
+            if (Place.covers(place, full)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether it is two places in one, each of which is there: `1 and 2`, `big end 1 and 2`. */

@@ -225,6 +225,17 @@ class RecordReaderTest {
     }
 
     @Test
+    void a_camshaft_is_looked_at_by_its_bearings_and_a_crankshaft_by_its_own_and_no_more_than_there_are() {
+        assertThat(said(record("observations:\n- { camshaft: scored, at: intake 3 }\n- { crankshaft: scored, at: main 4 rear }\n")))
+                .containsExactly("SEEN camshaft, intake 3, scored", "SEEN crankshaft, main 4 rear, scored");
+        for (String entry : List.of("camshaft: scored, at: intake 9", "crankshaft: scored, at: main 9", "cam gear pin: bent, at: intake 2",
+                "crankshaft: scored, at: big end 5")) {
+            assertThat(record("observations:\n- { " + entry + " }\n").problems()).as(entry).singleElement()
+                    .satisfies(p -> assertThat(p.what()).contains("is no place of"));
+        }
+    }
+
+    @Test
     void two_places_in_one_are_both_places_of_the_engine() {
         assertThat(record("observations:\n- { cylinder: cracked, at: 1 and 2 }\n").problems()).isEmpty();
         assertThat(record("observations:\n- { cylinder: cracked, at: 2 and 9 }\n").problems()).singleElement()
