@@ -87,7 +87,7 @@ final class ValveGearQuestions {
         names.put("cam bearing fit in question", List.of("read", "hole seen"));
         names.put("cam cap places in question", List.of("told"));
         names.put("camshaft float in question", List.of("read", "plate renewed"));
-        names.put("camshaft crack test", List.of("failed"));
+        names.put("camshaft crack test", List.of("passed", "failed"));
         names.put("camshaft truth in question", List.of("read", "second-hand", "shock", "seen", "crack test"));
         names.put("camshaft oiling in question", List.of("cams out", "rockers out"));
         return names;
@@ -460,14 +460,18 @@ final class ValveGearQuestions {
         crackTest(camshaft);
     }
 
-    /** A test that a camshaft failed; one that goes in new is another. */
+    /** What a camshaft's test came to; one that goes in new is another. */
     private void crackTest(String camshaft) {
         for (Statement s : site.said("steps")) {
             boolean its = s.at().equals("camshaft") || s.at().equals("camshaft " + camshaft);
-            if (s.what().equals("crack tested") && its && s.says().equals("failed") && s.told().isEmpty()
-                    && tells.word(CAMSHAFT, camshaft, "state", "new").isEmpty()) {
+            if (!s.what().equals("crack tested") || !its || s.told().isPresent() || tells.word(CAMSHAFT, camshaft, "state", "new").isPresent()) {
+                continue;
+            }
+            if (s.says().equals("failed")) {
                 tells.say("camshaft", camshaft, "crack test", "failed", Optional.of(s));
                 tells.say("camshaft", camshaft, "truth in question", "crack test", Optional.of(s));
+            } else if (s.says().equals("passed")) {
+                tells.say("camshaft", camshaft, "crack test", "passed", Optional.of(s));
             }
         }
     }
