@@ -251,7 +251,7 @@ public final class Yaml {
 
     private void refuseTag(String tag, Where where) {
         if (tag != null) {
-            problem(where, 0, "YAML tags (!word) are not used in a record.", "Write the words alone.", "The value was taken as text.");
+            problem(where, 0, "YAML tags (!word) are not used in a record.", "Write the words alone.", "What it marks was read without it.");
         }
     }
 
