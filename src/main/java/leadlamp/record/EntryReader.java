@@ -296,6 +296,11 @@ abstract class EntryReader {
     }
 
     List<String> gaugesOf(Optional<Node> with) {
+        return gaugesOf(with, "The reading was kept with the usual doubt of its kind.");
+    }
+
+    /** The same, and what is said of the rest where one is not known. */
+    List<String> gaugesOf(Optional<Node> with, String rest) {
         List<String> names = new ArrayList<>();
         if (with.isPresent()) {
             for (Node.Scalar item : SheetReader.scalars(with.get())) {
@@ -308,7 +313,7 @@ abstract class EntryReader {
                     List<String> known = new ArrayList<>(gathered.gauges.keySet());
                     known.addAll(gaugeNames());
                     complaints.unknown(item.where(), text, "\"" + text + "\" is no gauge of this record, and no kind of gauge.", known,
-                            "Gauges of the record: ", "The reading was kept with the usual doubt of its kind.");
+                            "Gauges of the record: ", rest);
                 }
             }
         }

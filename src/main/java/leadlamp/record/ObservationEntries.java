@@ -30,7 +30,8 @@ final class ObservationEntries extends EntryReader {
         if (at.isEmpty()) {
             return;
         }
-        Rest rest = rest(entry, subject, "observations", part.name(), List.of("observations"));
+        Rest rest = with(gaugesOf(entry.get("with"), "What was seen was kept."),
+                rest(entry, subject, "observations", part.name(), List.of("observations")));
         boolean found = asFound(rest);
         String mark = found ? "as found" : "";
         for (Node.Scalar item : SheetReader.scalars(subject.value())) {
@@ -89,6 +90,16 @@ final class ObservationEntries extends EntryReader {
                 }
             }
         }
+    }
+
+    /** What it was looked at or measured with stands beside what was seen. */
+    private static Rest with(List<String> gauges, Rest rest) {
+        if (gauges.isEmpty()) {
+            return rest;
+        }
+        Map<String, String> asides = new TreeMap<>(rest.asides());
+        asides.put("with", String.join(", ", gauges));
+        return new Rest(rest.said(), Collections.unmodifiableMap(asides), rest.told());
     }
 
     private static boolean asFound(Rest rest) {

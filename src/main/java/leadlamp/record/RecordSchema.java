@@ -243,6 +243,7 @@ public final class RecordSchema {
         known.put("sign", described("long form: what was seen", ref("seen")));
         known.put("what", described("long form: what was seen", ref("seen")));
         known.put("of", described("the signs that were looked for; in the long form the part", oneOrMore(anyOf(ref("sign"), ref("part")))));
+        known.put("with", described("what it was looked at or measured with: a gauge of the record, or a kind", oneOrMore(TEXT)));
         Map<String, Object> entry = entry(known, partsTo("seen"), otherParts("seen"), "of");
         entry.put("allOf", List.of(anyOf(of("required", List.of("of")), of("additionalProperties", of("not", of("const", "clear"))))));
         return entry;

@@ -73,6 +73,21 @@ class RecordReaderTest {
     }
 
     @Test
+    void what_a_sign_was_measured_with_stands_beside_it() {
+        Build build = record("observations:\n- { crank gear: play, amount: 0.2 mm, with: caliper }\n");
+        assertThat(build.problems()).isEmpty();
+        assertThat(build.statements()).filteredOn(s -> s.form() == Statement.Form.SEEN).isNotEmpty()
+                .allSatisfy(s -> assertThat(s.asides()).containsEntry("with", "vernier"));
+    }
+
+    @Test
+    void a_gauge_of_a_sign_that_nobody_knows_is_told_and_the_sign_is_kept() {
+        Build build = record("observations:\n- { crank gear: play, with: thumbnail }\n");
+        assertThat(build.problems()).hasSize(1).allSatisfy(p -> assertThat(p.what()).contains("\"thumbnail\" is no gauge"));
+        assertThat(build.statements()).anyMatch(s -> s.form() == Statement.Form.SEEN);
+    }
+
+    @Test
     void each_is_every_place_of_the_part() {
         assertThat(said(record("parts:\n- { camshaft: kept, at: each }\n")))
                 .containsExactly("STATED camshaft, intake, state, kept", "STATED camshaft, exhaust, state, kept");
