@@ -151,7 +151,7 @@ final class Answers {
                 if (need.isEmpty()) {
                     continue;
                 }
-                for (String place : needs.wanted(need.get(), ask.at(), way.wants(check, i, need.get()).places())) {
+                for (String place : needs.wanted(need.get(), ask.at(), way.sought(check, i, need.get()).places())) {
                     for (String step : closing(need.get(), place)) {
                         if (progress.behind(step)) {
                             passed = passed.isEmpty() || progress.order(step) > progress.order(passed) ? step : passed;
@@ -179,9 +179,8 @@ final class Answers {
 
     /** The steps that close a need at a place: by the graph, and by what the sheet says of a joint, plug or seal. */
     private List<String> closing(Need need, String place) {
-        boolean engine = place.equals(Place.ENGINE);
         boolean joint = need.of().equals("joint") || need.of().startsWith("joint ");
-        if (engine || hiding.isEmpty() && !joint) {
+        if (place.equals(Place.ENGINE) || !isClosed(need) || hiding.isEmpty() && !joint) {
             return closing(need);
         }
         Map<String, List<String>> byPlace = closing.get(need.word());
@@ -191,7 +190,7 @@ final class Answers {
         }
         List<String> steps = byPlace.get(place);
         if (steps == null) {
-            steps = isClosed(need) ? joint ? progress.closing("joint " + place) : hidden(closing(need), place) : closing(need);
+            steps = joint ? progress.closing("joint " + place) : hidden(closing(need), place);
             byPlace.put(place, steps);
         }
         return steps;

@@ -36,7 +36,7 @@ final class Needs {
     private static final int DEEPEST = 4;
     private static final int FEW = 8;
     private static final Ask ENGINE = new Ask("", "", Place.ENGINE);
-    private static final Wants NO_RULE = new Wants(List.of(), Sides.NONE, Sides.NONE, false);
+    private static final Sought NO_RULE = new Sought(List.of(), Sides.NONE, Sides.NONE, false);
 
     private final Recorded recorded;
     private final Groups groups;
@@ -168,7 +168,7 @@ final class Needs {
             if (need.isPresent() && need.get().kind() == Need.Kind.CONDITION) {
                 settle(need.get(), unmet, met);
             } else if (need.isPresent()) {
-                unmet.addAll(unmet(need.get(), ask, way.wants(check, i, need.get()), met));
+                unmet.addAll(unmet(need.get(), ask, way.sought(check, i, need.get()), met));
             }
         }
         return unmet;
@@ -193,10 +193,10 @@ final class Needs {
         return unmet(need, ask, NO_RULE, new Met()).isEmpty();
     }
 
-    private List<Unmet> unmet(Need need, Ask ask, Wants wants, Met met) {
+    private List<Unmet> unmet(Need need, Ask ask, Sought sought, Met met) {
         List<Unmet> unmet = List.of();
-        for (String place : wanted(need, ask.at(), wants.places())) {
-            Lack lack = lack(need, place, wants, met);
+        for (String place : wanted(need, ask.at(), sought.places())) {
+            Lack lack = lack(need, place, sought, met);
             if (lack != null) {
                 unmet = unmet.isEmpty() ? new ArrayList<>() : unmet;
                 Unmet same = null;
@@ -300,12 +300,12 @@ final class Needs {
     }
 
     /** Why the need is not met there; null where it is. */
-    private Lack lack(Need need, String place, Wants wants, Met met) {
+    private Lack lack(Need need, String place, Sought sought, Met met) {
         return switch (need.kind()) {
-            case READING -> reading(need, place, wants.sides(), wants.all(), met);
+            case READING -> reading(need, place, sought.sides(), sought.all(), met);
             case WORD -> word(need, place, met);
             case STEP -> step(need, place, met);
-            case SIGN -> sign(need, place, met, wants.left());
+            case SIGN -> sign(need, place, met, sought.left());
             case SHEET -> sheet(need, place, met);
             case CONDITION, ANY -> null;
         };

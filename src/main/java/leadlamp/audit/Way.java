@@ -16,7 +16,7 @@ public final class Way {
     private final List<Pattern> patterns;
     private final Check check;
     private final int number;
-    private final Wants[] wants;
+    private final Sought[] sought;
 
     /**
      * One pattern of the rule, as far as it quotes words.
@@ -73,26 +73,26 @@ public final class Way {
         this.patterns = patterns;
         this.check = check;
         this.number = number;
-        this.wants = new Wants[needs.size()];
+        this.sought = new Sought[needs.size()];
     }
 
     /**
-     * What its rule asks of a word that it needs.
+     * What its rule seeks of a word that it needs.
      *
      * @param index the word's, among the needs
      * @param need  the word taken apart, for the place asked
      */
-    Wants wants(Check of, int index, Need need) {
+    Sought sought(Check of, int index, Need need) {
         String word = needs.get(index);
         if (!need.word().equals(word)) {
             // `any part state` is another word for each part.
-            return Wants.of(of, this, word, need);
+            return Sought.of(of, this, word, need);
         }
         // Threads may work it out twice, and it comes out the same.
-        Wants known = wants[index];
+        Sought known = sought[index];
         if (known == null) {
-            known = Wants.of(of, this, word, need);
-            wants[index] = known;
+            known = Sought.of(of, this, word, need);
+            sought[index] = known;
         }
         return known;
     }

@@ -1,5 +1,12 @@
 package leadlamp.derive;
 
+import static leadlamp.derive.Derived.value;
+import static leadlamp.derive.Take.all;
+import static leadlamp.derive.Take.by;
+import static leadlamp.derive.Take.greatest;
+import static leadlamp.derive.Take.least;
+import static leadlamp.derive.Take.reading;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,12 +24,6 @@ import leadlamp.facts.Value;
 import leadlamp.quantity.Estimate;
 import leadlamp.quantity.Units;
 import leadlamp.record.Statement;
-import static leadlamp.derive.Derived.value;
-import static leadlamp.derive.Take.all;
-import static leadlamp.derive.Take.by;
-import static leadlamp.derive.Take.greatest;
-import static leadlamp.derive.Take.least;
-import static leadlamp.derive.Take.reading;
 
 /** Derived values of joints, bolts and wrenches. */
 final class Fasteners {

@@ -1,6 +1,5 @@
 package leadlamp.derive;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -273,21 +272,12 @@ final class Joints {
                 joints.add(value.at());
             }
             for (Statement s : site.said("joint")) {
-                if (s.at().contains(" to ") && !covered(joints, s.at())) {
+                if (s.at().contains(" to ") && !Place.covered(joints, s.at())) {
                     joints.add(s.at());
                 }
             }
         }
         return List.copyOf(joints);
-    }
-
-    private static boolean covered(Set<String> joints, String at) {
-        for (String joint : joints) {
-            if (Place.covers(joint, at)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Washers in the stack: as read; none where neither record nor sheet has a washer. */

@@ -102,6 +102,16 @@ public final class Place {
                 || shorter.length() <= longer.length() && !longer.equals(ENGINE) && of(longer).holds(of(shorter));
     }
 
+    /** Whether one of the shorter places covers the longer one. */
+    public static boolean covered(Iterable<String> shorter, String longer) {
+        for (String one : shorter) {
+            if (covers(one, longer)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether one of the two covers the other. */
     public static boolean related(String one, String other) {
         if (one.equals(other) || one.equals(ENGINE) || other.equals(ENGINE)) {

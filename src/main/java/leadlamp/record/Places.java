@@ -226,20 +226,11 @@ final class Places {
             boolean named = full.startsWith(word) && full.length() > word.length() && Character.isDigit(full.charAt(word.length()));
             Optional<List<String>> bearings = named ? layout.places(word.equals("main ") ? "each main bearing" : "each big end")
                     : Optional.empty();
-            if (bearings.isPresent() && !coveredByOne(bearings.get(), full)) {
+            if (bearings.isPresent() && !Place.covered(bearings.get(), full)) {
                 return false;
             }
         }
         return true;
-    }
-
-    private static boolean coveredByOne(List<String> places, String full) {
-        for (String place : places) {
-            if (Place.covers(place, full)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Whether it is two places in one, each of which is there: `1 and 2`, `big end 1 and 2`. */

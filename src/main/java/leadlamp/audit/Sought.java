@@ -3,15 +3,15 @@ package leadlamp.audit;
 import java.util.List;
 
 /**
- * What the rule of a way asks of one word that it needs. It is the same wherever the check is asked, so a way works it out once.
+ * What the rule of a way seeks of one word that it needs. It is the same wherever the check is asked, so a way works it out once.
  *
  * @param places the places that the rule quotes; empty where it ties the word to the place asked
  * @param sides  the sides of a limit that the rule asks of a reading
  * @param all    those that all rules of the check ask of it
  * @param left   whether it asks of a sign that it was left so: what was seen as found then meets no need
  */
-record Wants(List<String> places, Sides sides, Sides all, boolean left) {
-    static Wants of(Check check, Way way, String word, Need need) {
+record Sought(List<String> places, Sides sides, Sides all, boolean left) {
+    static Sought of(Check check, Way way, String word, Need need) {
         Sides sides = Sides.NONE;
         Sides all = Sides.NONE;
         if (need.kind() == Need.Kind.READING) {
@@ -20,7 +20,7 @@ record Wants(List<String> places, Sides sides, Sides all, boolean left) {
             sides = Sides.of(way, quantity);
             all = sides.verdict() ? Sides.of(check, quantity) : Sides.NONE;
         }
-        return new Wants(Named.quotedPlaces(way, word), sides, all, need.kind() == Need.Kind.SIGN && left(way, need));
+        return new Sought(Named.quotedPlaces(way, word), sides, all, need.kind() == Need.Kind.SIGN && left(way, need));
     }
 
     private static boolean left(Way way, Need need) {
