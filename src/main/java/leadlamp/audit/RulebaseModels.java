@@ -5,8 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import leadlamp.facts.Fact;
-import org.drools.core.impl.RuleBaseFactory;
+import org.drools.core.BaseConfigurationFactories;
+import org.drools.core.impl.KnowledgeBaseImpl;
 import org.drools.kiesession.rulebase.InternalKnowledgeBase;
+import org.drools.kiesession.rulebase.SessionsAwareKnowledgeBase;
 import org.drools.model.Condition;
 import org.drools.model.Consequence;
 import org.drools.model.Constraint;
@@ -34,7 +36,6 @@ import org.drools.model.patterns.CompositePatterns;
 import org.drools.model.patterns.ExistentialPatternImpl;
 import org.drools.model.patterns.PatternImpl;
 import org.drools.model.view.BindViewItem1;
-import org.drools.modelcompiler.KieBaseBuilder;
 import org.drools.modelcompiler.KiePackagesBuilder;
 import org.drools.modelcompiler.consequence.DroolsImpl;
 import org.kie.api.KieBaseConfiguration;
@@ -46,6 +47,8 @@ import org.kie.internal.builder.conf.KnowledgeBuilderOption;
 import org.kie.internal.builder.conf.MultiValueKieBuilderOption;
 import org.kie.internal.builder.conf.PropertySpecificOption;
 import org.kie.internal.builder.conf.SingleValueKieBuilderOption;
+import org.kie.internal.conf.CompositeBaseConfiguration;
+import org.kie.internal.utils.ChainedProperties;
 
 /**
  * Rules as the model that Drools runs. The usual way has it write classes for each constraint of each rule, some thirty a
@@ -77,13 +80,24 @@ final class RulebaseModels {
         for (RulebaseRule rule : rules) {
             model.addRule(models.rule(rule));
         }
-        return new KieBaseBuilder(Usual.SETTINGS)
-                .createKieBase(new KiePackagesBuilder(Usual.SETTINGS, new FactsNeverChange(), List.of(model)).build());
+        KnowledgeBaseImpl base = new KnowledgeBaseImpl(PACKAGE, Usual.SETTINGS);
+        base.kBaseInternal_addPackages(
+                new KiePackagesBuilder(Usual.SETTINGS, new FactsNeverChange(), List.of(model)).build().getKiePackages(), List.of());
+        return new SessionsAwareKnowledgeBase(base);
     }
 
-    /** Drools' own settings, put together once. */
+    /** The settings that rules run with. */
+    static KieBaseConfiguration settings() {
+        return Usual.SETTINGS;
+    }
+
+    /**
+     * Drools' own settings, put together once, and without the search for files of settings and for classes written while it
+     * runs: we have neither, and the search takes longer than the rules do.
+     */
     private static final class Usual {
-        private static final KieBaseConfiguration SETTINGS = RuleBaseFactory.newKnowledgeBaseConfiguration();
+        private static final CompositeBaseConfiguration SETTINGS = new CompositeBaseConfiguration(new ChainedProperties(),
+                ClassLoader.getSystemClassLoader(), BaseConfigurationFactories.baseConf, BaseConfigurationFactories.ruleConf);
     }
 
     private Rule rule(RulebaseRule rule) {
@@ -188,7 +202,7 @@ final class RulebaseModels {
 
         @Override
         public ClassLoader getClassLoader() {
-            return FactsNeverChange.class.getClassLoader();
+            return ClassLoader.getSystemClassLoader();
         }
 
         @Override

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import leadlamp.audit.CheckPages;
@@ -45,12 +46,14 @@ public final class MakeArchive {
         Path list = jar.resolveSibling("leadlamp.classes.part");
         Path made = jar.resolveSibling("leadlamp.jsa.part");
         List<String> rehearse = Launcher.java();
-        rehearse.addAll(List.of("-XX:DumpLoadedClassList=" + list, "-XX:TieredStopAtLevel=1", "-cp", jar.toString(),
-                "leadlamp.cli.Rehearsal"));
+        rehearse.addAll(List.of("-XX:DumpLoadedClassList=" + list, "-XX:TieredStopAtLevel=1"));
+        rehearse.addAll(Launcher.classes(jar.toString()));
+        rehearse.add("leadlamp.cli.Rehearsal");
         rehearse.addAll(List.of(arguments).subList(1, arguments.length));
         // Only this collector can lay objects out beside the classes; whichever runs later takes them.
-        List<String> lay = List.of(rehearse.get(0), "-Xlog:disable", "-Xshare:dump", "-XX:+UseG1GC",
-                "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + made, "-cp", jar.toString());
+        List<String> lay = new ArrayList<>(List.of(rehearse.get(0), "-Xlog:disable", "-Xshare:dump", "-XX:+UseG1GC",
+                "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + made));
+        lay.addAll(Launcher.classes(jar.toString()));
         if (done(rehearse) && done(lay) && Files.exists(made)) {
             try (OutputStream together = Files.newOutputStream(Launcher.together(archive).toPath())) {
                 Carried.together(EVERY_AUDIT, together);

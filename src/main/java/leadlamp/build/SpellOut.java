@@ -3,6 +3,7 @@ package leadlamp.build;
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.lang.invoke.LambdaMetafactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -43,6 +44,10 @@ public final class SpellOut {
     private static final String TEXTS = "java/lang/invoke/StringConcatFactory";
     private static final String BUILDER = "java/lang/StringBuilder";
     private static final String CLASS = ".class";
+    /** What gives back what it is given: Java's own is a lambda too. */
+    private static final String SAME = "plain$same";
+    private static final Type OBJECT_TO_OBJECT = Type.getMethodType("(Ljava/lang/Object;)Ljava/lang/Object;");
+    private static final Handle IDENTITY = new Handle(Opcodes.H_INVOKESTATIC, LAMBDAS, "metafactory", "()V", false);
     /** In the form of a text that is put together: the next argument, and the next constant. */
     private static final char ARGUMENT = 1;
     private static final char CONSTANT = 2;
@@ -116,6 +121,7 @@ public final class SpellOut {
             }
         });
         files.putAll(spelled(classes));
+        files.putAll(ToldAhead.of(files));
         Path made = jar.resolveSibling(jar.getFileName() + ".part");
         LocalDateTime now = times.values().iterator().next();
         try (ZipOutputStream out = new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(made)))) {
@@ -202,6 +208,7 @@ public final class SpellOut {
         private boolean isInterface;
         private final Map<String, Handle[]> equal = new TreeMap<>();
         private final List<Text> texts = new ArrayList<>();
+        private boolean same;
 
         Spelling(ClassVisitor next) {
             super(API, next);
@@ -219,8 +226,19 @@ public final class SpellOut {
             MethodVisitor next = super.visitMethod(access, method, descriptor, signature, exceptions);
             return new MethodVisitor(API, next) {
                 @Override
+                public void visitMethodInsn(int opcode, String owner, String called, String type, boolean ofInterface) {
+                    if (owner.equals("java/util/function/Function") && called.equals("identity")) {
+                        same = true;
+                        visitInvokeDynamicInsn("apply", type, IDENTITY, OBJECT_TO_OBJECT,
+                                new Handle(Opcodes.H_INVOKESTATIC, name, SAME, OBJECT_TO_OBJECT.getDescriptor(), isInterface), OBJECT_TO_OBJECT);
+                    } else {
+                        super.visitMethodInsn(opcode, owner, called, type, ofInterface);
+                    }
+                }
+
+                @Override
                 public void visitInvokeDynamicInsn(String called, String type, Handle linker, Object... with) {
-                    if (linker.getOwner().equals(LAMBDAS) && linker.getName().equals("metafactory") && plain(type, with)) {
+                    if (linker.getOwner().equals(LAMBDAS) && simple(linker, with) && plain(type, with)) {
                         Group group = group(called, type, with);
                         group.lambdas.add(new Lambda((Handle) with[1], Type.getArgumentTypes(type), (Type) with[0],
                                 (Type) with[2]));
@@ -249,11 +267,27 @@ public final class SpellOut {
             if (equal.containsKey("equals")) {
                 spellEquals(cv, name, equal.get("equals"));
             }
+            if (same) {
+                MethodVisitor body = cv.visitMethod(Opcodes.ACC_PRIVATE | Opcodes.ACC_STATIC | Opcodes.ACC_SYNTHETIC, SAME,
+                        OBJECT_TO_OBJECT.getDescriptor(), null, null);
+                body.visitCode();
+                body.visitVarInsn(Opcodes.ALOAD, 0);
+                body.visitInsn(Opcodes.ARETURN);
+                body.visitMaxs(1, 1);
+                body.visitEnd();
+            }
             for (int i = 0; i < texts.size(); i++) {
                 spellText(cv, "plain$text" + i, texts.get(i));
             }
             super.visitEnd();
         }
+    }
+
+    /** Whether a lambda is linked as one interface and no more; that it may be laid down in a file, which its interface says, is no more. */
+    private static boolean simple(Handle linker, Object[] with) {
+        return linker.getName().equals("metafactory")
+                || linker.getName().equals("altMetafactory") && (with[3].equals(LambdaMetafactory.FLAG_SERIALIZABLE)
+                || with[3].equals(LambdaMetafactory.FLAG_SERIALIZABLE | LambdaMetafactory.FLAG_BRIDGES) && with[4].equals(0));
     }
 
     private Group group(String method, String type, Object[] with) {

@@ -15,6 +15,7 @@ import java.util.List;
  */
 public final class Launcher {
     private static final String STARTED = "leadlamp.started";
+    private static final String MECHANISM = "jdk.lang.Process.launchMechanism";
 
     private Launcher() {
     }
@@ -24,6 +25,7 @@ public final class Launcher {
             List<String> command = command(arguments);
             if (command != null) {
                 Process process = null;
+                spawnDirectly();
                 try {
                     ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
                     String columns = columns();
@@ -75,6 +77,24 @@ public final class Launcher {
         return command;
     }
 
+    /**
+     * The flags that say where the program's classes lie, for an archive to be used or made. They lie where Java's own do: it
+     * takes those from the archive itself, and would ask a class loader, in Java not yet compiled, for each of the others. They
+     * stand on the class path too, for whoever asks for the loader of programs.
+     */
+    public static List<String> classes(String jar) {
+        return List.of("-Xbootclasspath/a:".concat(jar), "-cp", jar);
+    }
+
+    /** Spares a small program that Java puts between itself and what it starts; only where it is known to be of no use. */
+    private static void spawnDirectly() {
+        String java = System.getProperty("java.specification.version");
+        if ("Linux".equals(System.getProperty("os.name")) && ("17".equals(java) || "21".equals(java))
+                && System.getProperty(MECHANISM) == null) {
+            System.setProperty(MECHANISM, "VFORK");
+        }
+    }
+
     /** What to start, or null where this process is to go on. */
     private static List<String> command(String[] arguments) throws IOException {
         String path = System.getProperty("java.class.path");
@@ -99,8 +119,7 @@ public final class Launcher {
             command.add("-XX:CompileCommand=quiet");
             command.add("-XX:CompileCommand=exclude,leadlamp/derive/*.entry");
         }
-        command.add("-cp");
-        command.add(jar.getPath());
+        command.addAll(classes(jar.getPath()));
         command.add("leadlamp.cli.Launcher");
         for (String argument : arguments) {
             command.add(argument);
