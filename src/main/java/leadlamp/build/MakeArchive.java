@@ -12,12 +12,13 @@ import java.util.concurrent.TimeUnit;
 import leadlamp.audit.CheckPages;
 import leadlamp.audit.RulebaseFile;
 import leadlamp.cli.Launcher;
+import leadlamp.cli.Rehearsal;
 import leadlamp.judge.TradeLimits;
 import leadlamp.words.Carried;
 import leadlamp.words.Words;
 
 /**
- * The last build step: lays the classes of an audit out ready in an archive beside the jar, by a rehearsal on sample records.
+ * The last build step: lays the classes of an audit out ready in archives beside the jar, by rehearsals on sample records.
  * Leadlamp runs without one, only slower to start; so where it cannot be made, that is told and the build goes on.
  */
 public final class MakeArchive {
@@ -43,27 +44,36 @@ public final class MakeArchive {
                 Files.delete(file);
             }
         }
-        Path list = jar.resolveSibling("leadlamp.classes.part");
-        Path made = jar.resolveSibling("leadlamp.jsa.part");
-        List<String> rehearse = Launcher.java();
-        rehearse.addAll(List.of("-XX:DumpLoadedClassList=" + list, "-XX:TieredStopAtLevel=1"));
-        rehearse.addAll(Launcher.classes(jar.toString()));
-        rehearse.add("leadlamp.cli.Rehearsal");
-        rehearse.addAll(List.of(arguments).subList(1, arguments.length));
-        // Only this collector can lay objects out beside the classes; whichever runs later takes them.
-        List<String> lay = new ArrayList<>(List.of(rehearse.get(0), "-Xlog:disable", "-Xshare:dump", "-XX:+UseG1GC",
-                "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + made));
-        lay.addAll(Launcher.classes(jar.toString()));
-        if (done(rehearse) && done(lay) && Files.exists(made)) {
+        List<String> records = List.of(arguments).subList(1, arguments.length);
+        Path answers = jar.resolveSibling("leadlamp.answers.part");
+        Path whole = jar.resolveSibling("leadlamp.whole.part");
+        if (laid(jar, Rehearsal.ANSWERS, records, answers) && laid(jar, Rehearsal.WHOLE, records, whole)) {
             try (OutputStream together = Files.newOutputStream(Launcher.together(archive).toPath())) {
                 Carried.together(EVERY_AUDIT, together);
             }
-            Files.move(made, archive.toPath());
+            Files.move(whole, Launcher.whole(archive).toPath());
+            Files.move(answers, archive.toPath());
         } else {
-            Files.deleteIfExists(made);
+            Files.deleteIfExists(answers);
+            Files.deleteIfExists(whole);
             System.out.println("No class-data archive could be made; Leadlamp will start more slowly.");
         }
+    }
+
+    /** Lays out what a rehearsal takes. */
+    private static boolean laid(Path jar, String what, List<String> records, Path made) throws IOException, InterruptedException {
+        Path list = jar.resolveSibling("leadlamp.classes.part");
+        List<String> rehearse = Launcher.java();
+        rehearse.addAll(List.of("-XX:DumpLoadedClassList=" + list, "-XX:TieredStopAtLevel=1"));
+        rehearse.addAll(Launcher.classes(jar.toString()));
+        rehearse.addAll(List.of("leadlamp.cli.Rehearsal", what));
+        rehearse.addAll(records);
+        List<String> lay = new ArrayList<>(List.of(rehearse.get(0), "-Xlog:disable", "-Xshare:dump", "-XX:+UseG1GC",
+                "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + made));
+        lay.addAll(Launcher.classes(jar.toString()));
+        boolean laid = done(rehearse) && done(lay) && Files.exists(made);
         Files.deleteIfExists(list);
+        return laid;
     }
 
     private static boolean done(List<String> command) throws IOException, InterruptedException {
