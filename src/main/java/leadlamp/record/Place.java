@@ -1,12 +1,9 @@
 package leadlamp.record;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -31,17 +28,14 @@ public final class Place {
             "ring", "height", "direction", "spot", "quarter", "angle", "bolt");
     private static final Map<String, Place> KNOWN = new ConcurrentHashMap<>();
 
-    private final Set<String> says;
-    /** The same in their order, one object a word: places are held against one another many thousand times an audit. */
+    /** All that it says, by the alphabet, one object a word: places are held against one another many thousand times an audit. */
     private final String[] each;
     private String ordered;
 
-    private Place(Set<String> says) {
-        this.says = says;
-        this.each = new String[says.size()];
-        int i = 0;
-        for (String word : says) {
-            each[i++] = word.intern();
+    private Place(List<String> says) {
+        this.each = says.toArray(new String[0]);
+        for (int i = 0; i < each.length; i++) {
+            each[i] = each[i].intern();
         }
     }
 
@@ -86,7 +80,7 @@ public final class Place {
         }
         Place known = KNOWN.get(text);
         if (known == null) {
-            known = new Place(Collections.unmodifiableSet(parse(text)));
+            known = new Place(parse(text));
             if (KNOWN.size() < 100_000) {
                 KNOWN.put(text, known);
             }
@@ -137,29 +131,31 @@ public final class Place {
         // The same few hundred places again and again. Threads may both put one in order; it comes out the same.
         Place place = of(text);
         if (place.ordered == null) {
-            place.ordered = ordered(text, place.says);
+            place.ordered = ordered(text, place.each);
         }
         return place.ordered;
     }
 
-    private static String ordered(String text, Set<String> says) {
-        if (says.contains("pair")) {
-            return text;
-        }
+    private static String ordered(String text, String[] says) {
         StringBuilder ordered = new StringBuilder();
+        boolean ofBigEnd = false;
         int taken = 0;
         for (String axis : ORDER) {
             for (String word : says) {
-                if (word.startsWith(axis + " ")) {
-                    boolean partOfBigEnd = axis.equals("cylinder") && text.contains("big end ");
-                    if (!partOfBigEnd) {
-                        ordered.append(ordered.isEmpty() ? "" : " ").append(written(axis, word.substring(axis.length() + 1)));
+                if (word.startsWith(axis) && word.length() > axis.length() && word.charAt(axis.length()) == ' ') {
+                    // What belongs to a big end belongs to its cylinder too, which its text does not say again.
+                    if (!(ofBigEnd && axis.equals("cylinder"))) {
+                        if (taken > 0) {
+                            ordered.append(' ');
+                        }
+                        ordered.append(written(axis, word.substring(axis.length() + 1)));
                     }
+                    ofBigEnd |= axis.equals("big end");
                     taken++;
                 }
             }
         }
-        return taken == says.size() && taken > 0 ? ordered.toString() : text;
+        return taken == says.length && taken > 0 ? ordered.toString() : text;
     }
 
     private static String written(String axis, String word) {
@@ -176,9 +172,9 @@ public final class Place {
      * never a number, which is that of another thing: a cylinder, a bearing. Only what has a name has numbers of its own.
      */
     static boolean divides(String shorter, String longer) {
-        Set<String> known = of(shorter).says;
+        List<String> known = List.of(of(shorter).each);
         boolean named = !isOfWords(shorter);
-        for (String word : of(longer).says) {
+        for (String word : of(longer).each) {
             if (!known.contains(word) && (word.startsWith("cylinder ") || word.startsWith("main ") || word.startsWith("big end ")
                     || word.startsWith("number ") && !named)) {
                 return false;
@@ -189,7 +185,7 @@ public final class Place {
 
     /** Whether the text is made of words of place alone, and not the name of something. */
     static boolean isOfWords(String text) {
-        for (String word : of(text).says) {
+        for (String word : of(text).each) {
             if (word.startsWith("name ") || word.startsWith("rest ")) {
                 return false;
             }
@@ -197,91 +193,135 @@ public final class Place {
         return true;
     }
 
-    private static Set<String> parse(String text) {
-        Set<String> says = new TreeSet<>();
+    private static List<String> parse(String text) {
+        List<String> says = new ArrayList<>(4);
         if (text.equals(ENGINE)) {
             return says;
         }
         if (text.startsWith("one of ") || text.startsWith("some of ")) {
-            says.add("untold " + text);
+            says.add("untold ".concat(text));
             return says;
         }
-        List<String> words = new ArrayList<>(List.of(text.split(" ")));
+        List<String> words = words(text);
         int to = words.indexOf("to");
         if (to > 0 && to + 1 < words.size()) {
             int end = to + 2;
             while (end < words.size() && !isAxis(words.get(end)) && !isNumber(words.get(end))) {
                 end++;
             }
-            says.add("name " + String.join(" ", words.subList(0, end)));
-            List<String> rest = words.subList(end, words.size());
-            if (rest.size() == 2 && rest.get(1).equals("side")) {
-                says.add("row " + String.join(" ", rest));
+            add(says, "name", joined(words, 0, end));
+            int rest = end;
+            if (words.size() == rest + 2 && words.get(rest + 1).equals("side")) {
+                add(says, "row", joined(words, rest, words.size()));
                 return says;
             }
-            if (!rest.isEmpty() && isNumber(rest.get(0))) {
-                says.add("number " + rest.get(0));
-                rest = rest.subList(1, rest.size());
+            if (rest < words.size() && isNumber(words.get(rest))) {
+                add(says, "number", words.get(rest++));
             }
-            if (!axes(rest, says, true)) {
-                says.add("rest " + String.join(" ", rest));
+            if (!axes(words, rest, says, true)) {
+                add(says, "rest", joined(words, rest, words.size()));
             }
             return says;
         }
-        if (!axes(words, says, false)) {
+        if (!axes(words, 0, says, false)) {
             says.clear();
-            says.add("name " + text);
+            says.add("name ".concat(text));
         }
         return says;
     }
 
-    /** Takes the words as axis words; false where one of them is none. */
-    private static boolean axes(List<String> words, Set<String> says, boolean named) {
-        Map<String, String> found = new TreeMap<>();
-        for (int i = 0; i < words.size(); i++) {
+    private static String joined(List<String> words, int from, int to) {
+        return String.join(" ", words.subList(from, to));
+    }
+
+    /** What a place says stands by the alphabet, each once. */
+    private static void add(List<String> says, String axis, String word) {
+        String said = word.isEmpty() ? axis : axis.concat(" ").concat(word);
+        int at = says.size();
+        while (at > 0 && says.get(at - 1).compareTo(said) >= 0) {
+            at--;
+        }
+        if (at == says.size() || !says.get(at).equals(said)) {
+            says.add(at, said);
+        }
+    }
+
+    /** Takes the words from there on as axis words; false where one of them is none. */
+    private static boolean axes(List<String> words, int from, List<String> says, boolean named) {
+        List<String> found = new ArrayList<>(8);
+        for (int i = from; i < words.size(); i++) {
             String word = words.get(i);
             String next = i + 1 < words.size() ? words.get(i + 1) : "";
             if (word.equals("main") && isNumber(next)) {
-                found.put("main", next);
+                put(found, "main", next);
                 i++;
             } else if (word.equals("big") && next.equals("end") && i + 2 < words.size() && isNumber(words.get(i + 2))) {
-                found.put("big end", words.get(i + 2));
-                found.put("cylinder", words.get(i + 2));
+                put(found, "big end", words.get(i + 2));
+                put(found, "cylinder", words.get(i + 2));
                 i += 2;
             } else if (word.equals("at") && isNumber(next)) {
-                found.put("angle", next);
+                put(found, "angle", next);
                 i++;
             } else if (isNumber(word)) {
-                String axis = named || i > 0 ? (found.containsKey("big end") ? "bolt" : "number") : "cylinder";
-                found.put(axis, word);
+                put(found, named || i > from ? (find(found, "big end") < found.size() ? "bolt" : "number") : "cylinder", word);
             } else if (word.equals("and") && isNumber(next)) {
-                found.put("and", next);
+                put(found, "and", next);
                 i++;
             } else if (next.equals("o'clock")) {
-                found.put("quarter", word);
+                put(found, "quarter", word);
                 i++;
-            } else if (SPOTS.contains(word + " " + next)) {
-                found.put("spot", word + " " + next);
+            } else if (!next.isEmpty() && SPOTS.contains(word.concat(" ").concat(next))) {
+                put(found, "spot", word.concat(" ").concat(next));
                 i++;
-            } else if (isAxis(word) && !found.containsKey(AXIS.get(word))) {
-                found.put(AXIS.get(word), word);
             } else {
-                return false;
+                String axis = AXIS.get(word);
+                if (axis == null || find(found, axis) < found.size()) {
+                    return false;
+                }
+                put(found, axis, word);
             }
         }
-        if (found.containsKey("and") && found.containsKey("cylinder")) {
+        tell(found, says);
+        return true;
+    }
+
+    private static void tell(List<String> found, List<String> says) {
+        int and = find(found, "and");
+        if (and < found.size() && find(found, "cylinder") < found.size()) {
             // Two neighbours: what concerns either concerns the pair, so the pair belongs to both.
             for (String axis : List.of("cylinder", "big end")) {
-                if (found.containsKey(axis)) {
-                    says.add(axis + " " + found.get(axis));
-                    says.add(axis + " " + found.get("and"));
+                int at = find(found, axis);
+                if (at < found.size()) {
+                    add(says, axis, found.get(at + 1));
+                    add(says, axis, found.get(and + 1));
                 }
             }
-            says.add("pair");
-            return true;
+            add(says, "pair", "");
+            return;
         }
-        found.forEach((axis, word) -> says.add(axis + " " + word));
-        return true;
+        for (int i = 0; i < found.size(); i += 2) {
+            add(says, found.get(i), found.get(i + 1));
+        }
+    }
+
+    /** Axes and their words by turns: where an axis stands, or past the end. */
+    private static int find(List<String> found, String axis) {
+        int at = 0;
+        while (at < found.size() && !found.get(at).equals(axis)) {
+            at += 2;
+        }
+        return at;
+    }
+
+    /** The last word of an axis holds. */
+    private static void put(List<String> found, String axis, String word) {
+        int at = find(found, axis);
+        if (at < found.size()) {
+            found.set(at + 1, word);
+        } else {
+            found.add(axis);
+            found.add(word);
+        }
     }
 
     private static boolean isAxis(String word) {
