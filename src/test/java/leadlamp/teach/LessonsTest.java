@@ -36,7 +36,7 @@ class LessonsTest {
     void the_sum_is_worked_on_the_numbers_of_the_example() {
         Lesson lesson = lesson("bolt-bottoms-before-it-clamps");
 
-        assertThat(lesson.wrong().get(0).sums()).anyMatch(sum -> sum.contains("least room 0.40 mm / pitch 1.25 mm = 0.3"));
+        assertThat(lesson.wrong().get(0).sums()).anyMatch(sum -> sum.contains("at head to block 3: room 0.40 mm / pitch 1.25 mm = 0.3"));
         assertThat(lesson.wants()).anyMatch(want -> want.word().equals("threaded hole depth")
                 && want.gauge().startsWith("depth micrometer"));
     }
