@@ -17,6 +17,7 @@ import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
+import leadlamp.words.Part;
 
 /**
  * Words of joints: torque, angle, friction, thread and count beside the sheet's, and what a record makes a question of at a joint.
@@ -32,9 +33,6 @@ final class FastenerWords {
     private static final List<String> OVER_A_COATING = List.of("oil", "light oil", "engine oil", "assembly paste", "moly paste", "copper paste", "grease");
     private static final List<String> OLD = List.of("kept", "second-hand", "repaired");
     private static final double TWICE = 2;
-    /** Parts of a joint that a key carries round, and the key. */
-    private static final Map<String, String> KEYS = Map.of("crank gear", "crank key", "crank pulley", "crank key", "crank damper", "crank key",
-            "flywheel", "flywheel key", "trigger disc", "trigger key");
     private static final String[] HERE = {"new", "kept", "second-hand", "repaired", "there", "ready"};
     /** A pattern bolt is made to the maker's figure; these are not. */
     private static final List<String> OF_OTHERS = List.of("uprated", "home-made", "other engine");
@@ -376,10 +374,10 @@ final class FastenerWords {
 
     /** A part that stands on a key of the record is carried round by it. */
     private void keyed(String joint) {
-        for (Map.Entry<String, String> part : KEYS.entrySet()) {
-            if (joint.startsWith(part.getKey() + " to ")) {
-                tells.say(JOINT, joint, "keyed", "yes", tells.word(List.of(part.getValue()), Place.ENGINE, "state", HERE));
-            }
+        int to = joint.indexOf(" to ");
+        Optional<Part> part = to < 0 ? Optional.empty() : site.words.part(joint.substring(0, to));
+        if (part.isPresent() && !part.get().keyedBy().isEmpty()) {
+            tells.say(JOINT, joint, "keyed", "yes", tells.word(List.of(part.get().keyedBy()), Place.ENGINE, "state", HERE));
         }
     }
 
