@@ -61,7 +61,8 @@ final class FastenerWords {
         names.put("joint drag", List.of("added"));
         names.put("joint keyed", List.of("yes"));
         names.put("joint locker against sheet", List.of("asked", "not asked"));
-        names.put("joint tightening in question", List.of("torque", "angle", "order"));
+        names.put("joint tightening in question", List.of("torque", "band", "angle", "order"));
+        names.put("joint unit in question", List.of("torque"));
         names.put("joint torque limits in question", List.of("given"));
         names.put("joint bolt lengths in question", List.of("new lengths", "mates"));
         names.put("joint fastener in question", List.of("other make", "studs for bolts"));
@@ -154,7 +155,8 @@ final class FastenerWords {
         String what = "torque against sheet";
         Optional<Statement> sheet = site.sheet(JOINT, joint, "torque");
         Optional<Written> asked = sheet.flatMap(FastenerWords::written);
-        if (asked.isEmpty()) {
+        Optional<LimitLine> supplied = bySupplier(joint);
+        if (asked.isEmpty() && supplied.isEmpty()) {
             return;
         }
         Optional<Value> read = closed(joint);
@@ -163,7 +165,6 @@ final class FastenerWords {
             return;
         }
         double drag = tells.reading(joint, "bolt running torque").flatMap(Value::high).map(Estimate::value).orElse(0.0);
-        Optional<LimitLine> supplied = bySupplier(joint);
         Estimate least = read.get().low().orElseThrow();
         Estimate greatest = read.get().high().orElseThrow();
         boolean under = supplied.isPresent() ? underBand(least, supplied.get())
@@ -174,14 +175,14 @@ final class FastenerWords {
         String says = "as sheet";
         if (under || over) {
             String off = (under ? "under" : "over") + (supplied.isPresent() ? " supplier" : "");
-            boolean besideSheet = read.get().plain() && has > 0 && Tightening.torque(has, asked.get().high()) != Tightening.Stands.AS_ASKED;
+            boolean besideSheet = asked.isPresent() && read.get().plain() && has > 0 && Tightening.torque(has, asked.get().high()) != Tightening.Stands.AS_ASKED;
             says = !besideSheet ? off : earlierStage(joint, has) ? "earlier stage"
                     : Tightening.mistakenUnit(has, asked.get().high()).orElse(off);
         }
         List<Where> where = new ArrayList<>(read.get().places());
         where.add(supplied.isPresent() ? supplied.get().line() : sheet.get().where());
         tells.say(JOINT, joint, what, says, where);
-        if (drag > 0 && Tightening.torque(has, asked.get().low() + drag) == Tightening.Stands.AS_ASKED) {
+        if (drag > 0 && asked.isPresent() && Tightening.torque(has, asked.get().low() + drag) == Tightening.Stands.AS_ASKED) {
             tells.say(JOINT, joint, "drag", "added", where);
         }
     }
@@ -387,10 +388,15 @@ final class FastenerWords {
         keyed(joint);
         // The sheet's figure is for its bolts; studs have one of their own, and it is known only where it came with them.
         boolean studs = studsForBolts(joint).isPresent();
-        if (site.sheet(JOINT, joint, "torque").isPresent() && (!studs || bySupplier(joint).isPresent())) {
-            tells.sayBy(JOINT, joint, "tightening in question", "torque", closed(joint));
+        boolean onSheet = site.sheet(JOINT, joint, "torque").isPresent();
+        boolean band = bySupplier(joint).isPresent();
+        if (onSheet && !studs || band) {
+            tells.sayBy(JOINT, joint, "tightening in question", onSheet ? "torque" : "band", closed(joint));
         }
-        if (site.sheet(JOINT, joint, "torque").isPresent() && !studs) {
+        if (onSheet && (!studs || band)) {
+            tells.sayBy(JOINT, joint, "unit in question", "torque", closed(joint));
+        }
+        if (onSheet && !studs) {
             Optional<Value> torque = closed(joint);
             if (site.sheet(JOINT, joint, "angle").isPresent()) {
                 tells.sayBy(JOINT, joint, "tightening in question", "angle", torque);
