@@ -236,6 +236,23 @@ class RecordReaderTest {
     }
 
     @Test
+    void a_bolt_has_no_number_above_those_that_the_sheet_counts_at_its_joint() {
+        assertThat(said(record("parts:\n- { bolt: new, at: oil pump to block 4 }\n- { bolt: kept, at: cam gear to camshaft intake 1 }\n")))
+                .containsExactly("STATED bolt, oil pump to block 4, state, new", "STATED bolt, cam gear to camshaft intake 1, state, kept");
+        for (String entry : List.of("parts:\n- { bolt: new, at: oil pump to block 5 }", "observations:\n- { bolt: broken, at: [oil pump to block 2, oil pump to block 5] }",
+                "fasteners:\n- { oil pump to block 5: 23 N·m }", "fasteners:\n- { oil pump to block: 23 N·m, lengths: { 1: 25 mm, 5: 25 mm } }",
+                "measurements:\n- { bolt free length: 25.0 mm, at: oil pump to block 5 }")) {
+            assertThat(record(entry + "\n").problems()).as(entry).singleElement().satisfies(p -> {
+                assertThat(p.what()).isEqualTo("There is no number 5 at oil pump to block in this engine.");
+                assertThat(p.expected()).isEqualTo("The engine sheet counts 4 there.");
+                assertThat(p.where().line()).isEqualTo(2);
+            });
+        }
+        assertThat(record("parts:\n- { bolt: new, at: rod cap to rod 2 3 }\n").problems()).singleElement()
+                .satisfies(p -> assertThat(p.expected()).isEqualTo("The engine sheet counts 2 there."));
+    }
+
+    @Test
     void two_places_in_one_are_both_places_of_the_engine() {
         assertThat(record("observations:\n- { cylinder: cracked, at: 1 and 2 }\n").problems()).isEmpty();
         assertThat(record("observations:\n- { cylinder: cracked, at: 2 and 9 }\n").problems()).singleElement()
