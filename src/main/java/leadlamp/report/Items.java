@@ -273,7 +273,7 @@ final class Items {
         for (Fact fact : facts) {
             for (Where where : fact.places()) {
                 String line = lines.at(where);
-                String text = line.isEmpty() ? said(fact, where) : line;
+                String text = dated(fact, line.isEmpty() ? said(fact, where) : line);
                 if (shown.add(new Shown(where, text))) {
                     (where.file().equals(record) ? evidence : sheet).add(new Evidence(where, text));
                 }
@@ -294,6 +294,13 @@ final class Items {
     private static String said(Fact fact, Where where) {
         if (fact instanceof Verdict verdict) {
             boolean limit = verdict.limit().where().isPresent()
+    /** The day on which a sign was looked for, where it stands on another line of the entry. */
+    private static String dated(Fact fact, String text) {
+        Map<String, String> asides = fact instanceof Seen seen ? seen.asides() : fact instanceof NotSeen clear ? clear.asides() : Map.of();
+        String date = asides.getOrDefault("date", "");
+        return date.isEmpty() || text.contains(date) ? text : text + " (" + date + ")";
+    }
+
                     && verdict.limit().where().get().compareTo(where) == 0;
             return limit ? "limit of " + verdict.of() + ": " + Amounts.sides(verdict)
                     : Wording.subject(verdict.of(), verdict.at()) + ": " + Amounts.of(verdict.value());

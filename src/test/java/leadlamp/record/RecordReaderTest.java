@@ -253,6 +253,16 @@ class RecordReaderTest {
     }
 
     @Test
+    void a_sign_may_bear_the_day_on_which_it_was_looked_for() {
+        Build build = record("observations:\n- { piston skirt: scuffed, at: 2, date: 2026-03-14 }\n- { cylinder: clear, of: glazed, at: 1, date: spring 2026 }\n");
+
+        assertThat(said(build)).containsExactly("SEEN piston skirt, 2, scuffed", "NOT_SEEN cylinder, 1, glazed");
+        assertThat(build.statements()).extracting(s -> s.asides().get("date")).containsExactly("2026-03-14", "spring 2026");
+        assertThat(record("observations:\n- { piston skirt: scuffed, at: 2, date: soon }\n").problems()).singleElement()
+                .satisfies(p -> assertThat(p.what()).isEqualTo("\"soon\" is no date."));
+    }
+
+    @Test
     void two_places_in_one_are_both_places_of_the_engine() {
         assertThat(record("observations:\n- { cylinder: cracked, at: 1 and 2 }\n").problems()).isEmpty();
         assertThat(record("observations:\n- { cylinder: cracked, at: 2 and 9 }\n").problems()).singleElement()
