@@ -92,8 +92,19 @@ final class Items {
                 findings.isEmpty() ? untold(because) : sentences(check, findings, facts), evidence(facts),
                 sums(facts, concerned), measures(facts, concerned), check.chain(), check.todo(), check.alsoCheck(),
                 check.settleWith(), check.caution(), check.teaches(), check.basis(),
-                ranked.accepted().map(a -> new Acceptance(a.reason(), a.who(), a.until(), a.where())), because,
+                ranked.accepted().map(a -> new Acceptance(a.reason(), a.who(), a.until(), a.where())), because, room(facts),
                 new Later<>(() -> pictures(concerned, facts)));
+    }
+
+    /** To the figures of a float, so that two alike stay alike. */
+    private static float room(List<Fact> facts) {
+        float room = 0;
+        for (Fact fact : facts) {
+            if (fact instanceof Verdict verdict) {
+                room = Math.min(room, (float) Margin.room(verdict));
+            }
+        }
+        return room;
     }
 
     // --- clear
@@ -283,6 +294,13 @@ final class Items {
         return List.copyOf(evidence);
     }
 
+    /** The day on which a sign was looked for, where it stands on another line of the entry. */
+    private static String dated(Fact fact, String text) {
+        Map<String, String> asides = fact instanceof Seen seen ? seen.asides() : fact instanceof NotSeen clear ? clear.asides() : Map.of();
+        String date = asides.getOrDefault("date", "");
+        return date.isEmpty() || text.contains(date) ? text : text + " (" + date + ")";
+    }
+
     /** A row says many things of one line, and is shown once. */
     private record Shown(String file, int line, String text) {
         Shown(Where where, String text) {
@@ -294,13 +312,6 @@ final class Items {
     private static String said(Fact fact, Where where) {
         if (fact instanceof Verdict verdict) {
             boolean limit = verdict.limit().where().isPresent()
-    /** The day on which a sign was looked for, where it stands on another line of the entry. */
-    private static String dated(Fact fact, String text) {
-        Map<String, String> asides = fact instanceof Seen seen ? seen.asides() : fact instanceof NotSeen clear ? clear.asides() : Map.of();
-        String date = asides.getOrDefault("date", "");
-        return date.isEmpty() || text.contains(date) ? text : text + " (" + date + ")";
-    }
-
                     && verdict.limit().where().get().compareTo(where) == 0;
             return limit ? "limit of " + verdict.of() + ": " + Amounts.sides(verdict)
                     : Wording.subject(verdict.of(), verdict.at()) + ": " + Amounts.of(verdict.value());
