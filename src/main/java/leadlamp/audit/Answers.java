@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import leadlamp.facts.Ask;
+import leadlamp.facts.Fact;
+import leadlamp.facts.Stated;
 import leadlamp.record.EngineSheet;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
@@ -88,6 +90,7 @@ final class Answers {
                     OptionalDouble.empty(), "", check.ways().get(0).name()));
         }
         if (!found.isEmpty()) {
+            gaps.removeIf(gap -> saysSo(found, gap));
             return new Told(new Answer.Found(check, ask, List.copyOf(found), List.copyOf(gaps)), chance);
         }
         if (gaps.isEmpty()) {
@@ -97,6 +100,21 @@ final class Answers {
             return new Told(new Answer.Clear(check, ask, List.copyOf(met.grounds()), List.copyOf(met.margins())), chance);
         }
         return new Told(new Answer.CannotTell(check, ask, List.copyOf(gaps), later), chance);
+    }
+
+    /** Whether a finding rests on the very step that was left out: then it has said so already. */
+    private static boolean saysSo(List<Finding> found, Gap gap) {
+        if (gap.why() != Gap.Why.LEFT_OUT) {
+            return false;
+        }
+        for (Finding finding : found) {
+            for (Fact fact : finding.evidence()) {
+                if (fact instanceof Stated said && said.says().equals(Needs.LEFT_OUT) && gap.need().equals(said.of() + " " + said.what())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private record Open(Way way, Needs.Unmet unmet) {

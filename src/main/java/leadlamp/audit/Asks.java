@@ -15,7 +15,6 @@ import leadlamp.record.Place;
 /** Which checks are asked, of what and where. */
 final class Asks {
     private static final String RECORDED = "recorded";
-    private static final String LEFT_OUT = "left out";
 
     private final Groups groups;
     private final Recorded recorded;
@@ -141,7 +140,7 @@ final class Asks {
         boolean leftOut = false;
         for (Fact fact : here(need.get(), ask)) {
             recordedHere = true;
-            leftOut |= said(fact).equals(LEFT_OUT);
+            leftOut |= said(fact).equals(Needs.LEFT_OUT);
             if (any || says.contains(said(fact))) {
                 return Holds.YES;
             }

@@ -123,7 +123,7 @@ final class FactsOf {
                     s.told().orElse(""), s.asides(), places);
             case SEEN -> new Seen(s.of(), kind(s.of()), s.at(), s.what(), s.told().orElse(""), s.asides(), places);
             case NOT_SEEN -> s.told().isPresent() ? null
-                    : new NotSeen(s.of(), kind(s.of()), s.at(), s.what(), places);
+                    : new NotSeen(s.of(), kind(s.of()), s.at(), s.what(), s.asides(), places);
             case ON_SHEET -> new OnSheet(s.of(), kind(s.of()), s.at(), s.what(), s.says(), places);
             case READ -> null;
         };

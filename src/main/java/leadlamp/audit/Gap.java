@@ -19,7 +19,7 @@ public record Gap(Why why, String need, List<String> places, List<String> readin
 
     /** The kinds of gap, in the words of record-forms. */
     public enum Why {
-        NOT_RECORDED("not recorded"), UNKNOWN("unknown"), FIGURE_NOT_KEPT("figure not kept"), ONE_SIDE_ONLY("one side only"),
+        NOT_RECORDED("not recorded"), LEFT_OUT("left out"), UNKNOWN("unknown"), FIGURE_NOT_KEPT("figure not kept"), ONE_SIDE_ONLY("one side only"),
         WHICH_ONE_NOT_TOLD("which one not told"), ONLY_TOLD("only told"), AS_FOUND_ONLY("as found only"),
         NOT_READABLE("not readable"), TOO_COARSE("too coarse"), NO_LIMIT("no limit"), SHEET_SILENT("sheet silent"),
         DUE_LATER("due later");

@@ -33,6 +33,8 @@ import leadlamp.words.Vocabulary;
  */
 final class Needs {
     private static final String FIGURE = " figure";
+    /** What is said of a step that was not done. It meets no need, and yet it was recorded. */
+    static final String LEFT_OUT = "left out";
     private static final int DEEPEST = 4;
     private static final int FEW = 8;
     private static final Ask ENGINE = new Ask("", "", Place.ENGINE);
@@ -548,8 +550,11 @@ final class Needs {
             Optional<Need> behind = reading.startsWith("sheet ") || reading.equals(need.word()) ? Optional.empty()
                     : need(reading, new Ask("", "", place));
             if (why == null && behind.isPresent()) {
-                why = behind.get().kind() == Need.Kind.READING ? whyNot(behind.get(), place, depth)
-                        : behind.get().kind() == Need.Kind.WORD ? whyNoWord(behind.get(), place) : null;
+                why = switch (behind.get().kind()) {
+                    case READING -> whyNot(behind.get(), place, depth);
+                    case WORD, STEP, SIGN -> whyNoWord(behind.get(), place);
+                    case SHEET, CONDITION, ANY -> null;
+                };
             }
         }
         return new Lack(sheet ? Gap.Why.SHEET_SILENT : why == null ? Gap.Why.NOT_RECORDED : why,
@@ -558,7 +563,7 @@ final class Needs {
 
     private Gap.Why whyNoWord(Need word, String place) {
         for (String where : wanted(word, place, List.of())) {
-            Lack lack = word(word, where, new Met());
+            Lack lack = lack(word, where, NO_RULE, new Met());
             if (lack != null && lack.why() != Gap.Why.NOT_RECORDED) {
                 return lack.why();
             }
@@ -647,6 +652,7 @@ final class Needs {
     private Lack step(Need need, String place, Met met) {
         boolean told = false;
         boolean unknown = false;
+        boolean leftOut = false;
         for (Fact fact : recorded.of(need.word())) {
             if (!(fact instanceof Stated said) || !ofThis(said, place)) {
                 continue;
@@ -657,7 +663,8 @@ final class Needs {
             }
             switch (said.says()) {
                 case "unknown" -> unknown = true;
-                case "next", "planned", "left out" -> {
+                case LEFT_OUT -> leftOut = true;
+                case "next", "planned" -> {
                 }
                 default -> {
                     met.ground(said);
@@ -665,7 +672,8 @@ final class Needs {
                 }
             }
         }
-        return Lack.of(told ? Gap.Why.ONLY_TOLD : unknown ? Gap.Why.UNKNOWN : Gap.Why.NOT_RECORDED, need.word());
+        return Lack.of(leftOut ? Gap.Why.LEFT_OUT : told ? Gap.Why.ONLY_TOLD : unknown ? Gap.Why.UNKNOWN
+                : Gap.Why.NOT_RECORDED, need.word());
     }
 
     /** Whether a step's line is about this place: said of the engine, of it, or of a part that is no place. */

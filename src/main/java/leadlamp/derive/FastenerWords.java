@@ -17,6 +17,7 @@ import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.record.Where;
+import leadlamp.words.Part;
 
 /**
  * Words of joints: torque, angle, friction, thread and count beside the sheet's, and what a record makes a question of at a joint.
@@ -32,9 +33,6 @@ final class FastenerWords {
     private static final List<String> OVER_A_COATING = List.of("oil", "light oil", "engine oil", "assembly paste", "moly paste", "copper paste", "grease");
     private static final List<String> OLD = List.of("kept", "second-hand", "repaired");
     private static final double TWICE = 2;
-    /** Parts of a joint that a key carries round, and the key. */
-    private static final Map<String, String> KEYS = Map.of("crank gear", "crank key", "crank pulley", "crank key", "crank damper", "crank key",
-            "flywheel", "flywheel key", "trigger disc", "trigger key");
     private static final String[] HERE = {"new", "kept", "second-hand", "repaired", "there", "ready"};
     /** A pattern bolt is made to the maker's figure; these are not. */
     private static final List<String> OF_OTHERS = List.of("uprated", "home-made", "other engine");
@@ -63,7 +61,8 @@ final class FastenerWords {
         names.put("joint drag", List.of("added"));
         names.put("joint keyed", List.of("yes"));
         names.put("joint locker against sheet", List.of("asked", "not asked"));
-        names.put("joint tightening in question", List.of("torque", "angle", "order"));
+        names.put("joint tightening in question", List.of("torque", "band", "angle", "order"));
+        names.put("joint unit in question", List.of("torque"));
         names.put("joint torque limits in question", List.of("given"));
         names.put("joint bolt lengths in question", List.of("new lengths", "mates"));
         names.put("joint fastener in question", List.of("other make", "studs for bolts"));
@@ -156,7 +155,8 @@ final class FastenerWords {
         String what = "torque against sheet";
         Optional<Statement> sheet = site.sheet(JOINT, joint, "torque");
         Optional<Written> asked = sheet.flatMap(FastenerWords::written);
-        if (asked.isEmpty()) {
+        Optional<LimitLine> supplied = bySupplier(joint);
+        if (asked.isEmpty() && supplied.isEmpty()) {
             return;
         }
         Optional<Value> read = closed(joint);
@@ -165,7 +165,6 @@ final class FastenerWords {
             return;
         }
         double drag = tells.reading(joint, "bolt running torque").flatMap(Value::high).map(Estimate::value).orElse(0.0);
-        Optional<LimitLine> supplied = bySupplier(joint);
         Estimate least = read.get().low().orElseThrow();
         Estimate greatest = read.get().high().orElseThrow();
         boolean under = supplied.isPresent() ? underBand(least, supplied.get())
@@ -176,14 +175,14 @@ final class FastenerWords {
         String says = "as sheet";
         if (under || over) {
             String off = (under ? "under" : "over") + (supplied.isPresent() ? " supplier" : "");
-            boolean besideSheet = read.get().plain() && has > 0 && Tightening.torque(has, asked.get().high()) != Tightening.Stands.AS_ASKED;
+            boolean besideSheet = asked.isPresent() && read.get().plain() && has > 0 && Tightening.torque(has, asked.get().high()) != Tightening.Stands.AS_ASKED;
             says = !besideSheet ? off : earlierStage(joint, has) ? "earlier stage"
                     : Tightening.mistakenUnit(has, asked.get().high()).orElse(off);
         }
         List<Where> where = new ArrayList<>(read.get().places());
         where.add(supplied.isPresent() ? supplied.get().line() : sheet.get().where());
         tells.say(JOINT, joint, what, says, where);
-        if (drag > 0 && Tightening.torque(has, asked.get().low() + drag) == Tightening.Stands.AS_ASKED) {
+        if (drag > 0 && asked.isPresent() && Tightening.torque(has, asked.get().low() + drag) == Tightening.Stands.AS_ASKED) {
             tells.say(JOINT, joint, "drag", "added", where);
         }
     }
@@ -376,10 +375,10 @@ final class FastenerWords {
 
     /** A part that stands on a key of the record is carried round by it. */
     private void keyed(String joint) {
-        for (Map.Entry<String, String> part : KEYS.entrySet()) {
-            if (joint.startsWith(part.getKey() + " to ")) {
-                tells.say(JOINT, joint, "keyed", "yes", tells.word(List.of(part.getValue()), Place.ENGINE, "state", HERE));
-            }
+        int to = joint.indexOf(" to ");
+        Optional<Part> part = to < 0 ? Optional.empty() : site.words.part(joint.substring(0, to));
+        if (part.isPresent() && !part.get().keyedBy().isEmpty()) {
+            tells.say(JOINT, joint, "keyed", "yes", tells.word(List.of(part.get().keyedBy()), Place.ENGINE, "state", HERE));
         }
     }
 
@@ -389,10 +388,15 @@ final class FastenerWords {
         keyed(joint);
         // The sheet's figure is for its bolts; studs have one of their own, and it is known only where it came with them.
         boolean studs = studsForBolts(joint).isPresent();
-        if (site.sheet(JOINT, joint, "torque").isPresent() && (!studs || bySupplier(joint).isPresent())) {
-            tells.sayBy(JOINT, joint, "tightening in question", "torque", closed(joint));
+        boolean onSheet = site.sheet(JOINT, joint, "torque").isPresent();
+        boolean band = bySupplier(joint).isPresent();
+        if (onSheet && !studs || band) {
+            tells.sayBy(JOINT, joint, "tightening in question", onSheet ? "torque" : "band", closed(joint));
         }
-        if (site.sheet(JOINT, joint, "torque").isPresent() && !studs) {
+        if (onSheet && (!studs || band)) {
+            tells.sayBy(JOINT, joint, "unit in question", "torque", closed(joint));
+        }
+        if (onSheet && !studs) {
             Optional<Value> torque = closed(joint);
             if (site.sheet(JOINT, joint, "angle").isPresent()) {
                 tells.sayBy(JOINT, joint, "tightening in question", "angle", torque);

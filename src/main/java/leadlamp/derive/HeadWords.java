@@ -17,7 +17,6 @@ final class HeadWords {
     private static final String OLD_GASKET = "old head gasket";
     private static final String INSERT = "seat insert";
     private static final String CHAMBER = "chamber insert";
-    private static final String[] METAL_OFF = {"mill", "grind", "cut", "turn"};
 
     private final Telling tells;
     private final Site site;
@@ -171,7 +170,7 @@ final class HeadWords {
             return;
         }
         tells.say(HEAD, head, "weld in question", "aluminium", weld);
-        Optional<Statement> cut = work(head, List.of("head face"), METAL_OFF);
+        Optional<Statement> cut = work(head, List.of("head face"), tells.faceCuts());
         if (cut.filter(tells::dated).isEmpty() || !tells.dated(weld.get())) {
             tells.lack("head fits since weld", head, "machining head face");
         } else {
@@ -246,7 +245,7 @@ final class HeadWords {
     // --- what stands in the face of a diesel's head
 
     private void stand(String cylinder) {
-        Optional<Statement> cut = tells.machined(List.of("head face"), Place.ENGINE, METAL_OFF);
+        Optional<Statement> cut = tells.machined(List.of("head face"), Place.ENGINE, tells.faceCuts());
         boolean diesel = site.sheet("layout", Place.ENGINE, "fuel burns").filter(s -> s.says().equals("diesel")).isPresent()
                 || site.sheet("layout", Place.ENGINE, "fuel injected").filter(s -> s.says().equals("direct")).isPresent();
         String what = "stand in question";

@@ -13,6 +13,8 @@ import leadlamp.facts.Value;
 import leadlamp.record.LimitLine;
 import leadlamp.record.Place;
 import leadlamp.record.Statement;
+import leadlamp.words.Part;
+import leadlamp.words.Property;
 
 /**
  * Words of rings, lips, plugs and of what shuts a dead passage: their rubber, their age, what they hold, how they were fitted, and
@@ -21,13 +23,6 @@ import leadlamp.record.Statement;
 final class SealWords {
     private static final List<String> KEPT = List.of("kept", "second-hand", "repaired");
     private static final List<String> SPENT = List.of("hard", "flattened", "cracked", "torn", "charred");
-    /** Fluids as a seal's name may call them. */
-    private static final Map<String, List<String>> FLUIDS = new TreeMap<>(Map.of("coolant", List.of("coolant", "water"),
-            "fuel", List.of("fuel", "petrol", "diesel"), "oil", List.of("oil")));
-    /** Parts by which a name tells its fluid where it names none (common practice, no source). */
-    private static final Map<String, List<String>> PARTS = new TreeMap<>(Map.of("coolant", List.of("thermostat", "liner", "radiator", "heater"),
-            "fuel", List.of("carburettor"),
-            "oil", List.of("pick-up", "pushrod", "filter", "cam", "sump", "dipstick", "rocker", "crank", "timing cover")));
     private static final String RING = "sealing ring";
     private static final String LIP = "shaft seal";
     private static final String SEAL = "seal";
@@ -194,7 +189,7 @@ final class SealWords {
         tells.say(RING, ring, what, "sealed", last(ring, "fitted").filter(s -> s.says().equals("sealed")));
         Optional<Statement> face = site.sheet("seals", ring, "face");
         if (face.isPresent()) {
-            Optional<Statement> cut = tells.machined(List.of(face.get().says()), Place.ENGINE, "mill", "grind", "cut", "turn");
+            Optional<Statement> cut = tells.machined(List.of(face.get().says()), Place.ENGINE, tells.faceCuts());
             tells.say("ring seat", ring, "in cut face", "cut", cut);
             boolean limited = false;
             for (LimitLine l : site.build.sheet().limits()) {
@@ -212,7 +207,7 @@ final class SealWords {
         boolean fresh = last(ring, "state").filter(s -> s.says().equals("new")).isPresent();
         tells.say(RING, ring, what, "other make", last(ring, "origin").filter(s -> fresh && !s.says().equals("maker's")));
         site.sheet("seals", ring, "face").ifPresent(face -> tells.say(RING, ring, what, "face cut",
-                tells.machined(List.of(face.says()), Place.ENGINE, "mill", "grind", "cut", "turn")));
+                tells.machined(List.of(face.says()), Place.ENGINE, tells.faceCuts())));
     }
 
     // --- lips
@@ -342,7 +337,7 @@ final class SealWords {
     private void holds(String seal) {
         Optional<Statement> sheet = site.sheet("seals", seal, "holds");
         Optional<Statement> kind = site.sheet("seals", seal, "kind");
-        String named = byName(seal);
+        String named = sheet.isPresent() ? "" : byName(seal);
         boolean lip = kind.filter(s -> s.says().equals(LIP)).isPresent() && !named.equals("coolant") && !named.equals("fuel");
         String says = sheet.map(Statement::says).orElse(lip ? "oil" : named);
         if (says.isEmpty()) {
@@ -353,22 +348,50 @@ final class SealWords {
     }
 
     /** The one fluid that its name speaks of; of a name that speaks of two nobody can say which side the rubber meets. */
-    private static String byName(String seal) {
-        Set<String> fluids = named(seal, FLUIDS);
-        Set<String> parts = fluids.isEmpty() ? named(seal, PARTS) : fluids;
-        return parts.size() == 1 ? parts.iterator().next() : "";
+    private String byName(String seal) {
+        Set<String> fluids = fluids(seal);
+        Set<String> named = fluids.isEmpty() ? ofParts(seal) : fluids;
+        return named.size() == 1 ? named.iterator().next() : "";
     }
 
-    private static Set<String> named(String seal, Map<String, List<String>> words) {
+    /** The fluids that a name speaks of by whole words: a coil is no oil. */
+    private Set<String> fluids(String seal) {
         Set<String> named = new LinkedHashSet<>();
-        for (Map.Entry<String, List<String>> fluid : words.entrySet()) {
-            for (String word : fluid.getValue()) {
-                if (seal.contains(word)) {
-                    named.add(fluid.getKey());
+        Property holds = site.words.property("worked out", "holds").orElseThrow();
+        for (int from = 0; from < seal.length();) {
+            int to = from;
+            while (to < seal.length() && Character.isLetter(seal.charAt(to))) {
+                to++;
+            }
+            String word = seal.substring(from, to);
+            if (holds.values().containsKey(word)) {
+                named.add(word);
+            } else if (holds.also().containsKey(word)) {
+                named.add(holds.also().get(word));
+            }
+            from = to + 1;
+        }
+        return named;
+    }
+
+    /** The fluids that are kept in by the parts that a name speaks of, each under any of its names: a pushrod tube by the pushrod. */
+    private Set<String> ofParts(String seal) {
+        Set<String> named = new LinkedHashSet<>();
+        for (int from = 0; from >= 0 && from < seal.length(); from = after(seal, from)) {
+            for (int to = seal.length(); to > from; to = seal.lastIndexOf(' ', to - 1)) {
+                Optional<Part> part = site.words.part(seal.substring(from, to));
+                if (part.isPresent() && !part.get().keepsIn().isEmpty()) {
+                    named.add(part.get().keepsIn());
                 }
             }
         }
         return named;
+    }
+
+    /** Where the next word begins; -1 after the last. */
+    private static int after(String seal, int from) {
+        int blank = seal.indexOf(' ', from);
+        return blank < 0 ? -1 : blank + 1;
     }
 
     private void age(String seal) {

@@ -25,7 +25,6 @@ final class SealingWords {
     private static final String FACE = "joint face";
     /** Longer than a common sealant takes to cure, s (common practice, no source). */
     private static final double TWO_DAYS = 172_800;
-    private static final String[] METAL_OFF = {"mill", "grind", "cut", "turn"};
 
     private final Telling tells;
     private final Site site;
@@ -377,7 +376,7 @@ final class SealingWords {
         String what = "step in question";
         tells.sayBy(JOINT, joint, what, "read", tells.reading(joint, "joint face step").filter(v -> !v.at().equals(Place.ENGINE)));
         site.sheet(JOINT, joint, "meets").ifPresent(face -> tells.say(JOINT, joint, what, "cut",
-                tells.machined(List.of(face.says()), Place.ENGINE, METAL_OFF)));
+                tells.machined(List.of(face.says()), Place.ENGINE, tells.faceCuts())));
         for (String edge : Listed.in(edges.get().says())) {
             Optional<Value> torque = tells.reading(edge, "joint torque").filter(v -> Place.related(v.at(), edge));
             if (torque.isPresent()) {

@@ -29,6 +29,7 @@ final class Telling {
     private final List<Stated> said;
     private final Consumer<Missing> lacking;
     private final Map<String, List<Statement>> signs = new HashMap<>();
+    private String[] faceCuts;
 
     Telling(Site site, Consumer<String> need, List<Stated> said, Consumer<Missing> lacking) {
         this.site = site;
@@ -84,6 +85,14 @@ final class Telling {
             }
         }
         return Optional.empty();
+    }
+
+    /** The ways of machining that cut a face, by the vocabulary. */
+    String[] faceCuts() {
+        if (faceCuts == null) {
+            faceCuts = site.words.property("machining", "by").orElseThrow().kinds().get("cuts a face").toArray(new String[0]);
+        }
+        return faceCuts;
     }
 
     /** A sign seen on one of the parts, there. */

@@ -14,6 +14,7 @@ import leadlamp.record.Place;
 import leadlamp.record.Statement;
 import leadlamp.words.Name;
 import leadlamp.words.Names;
+import leadlamp.words.Property;
 import leadlamp.words.Quantity;
 import leadlamp.words.StepGraph;
 import leadlamp.words.Vocabulary;
@@ -34,12 +35,13 @@ final class Scope {
     private static final String MACHINING = "machining";
     private static final String BETWEEN = " to ";
     private static final Set<String> NOT_DONE = Set.of("next", "planned");
-    /** States of a part that was put in; one that stayed, or is only there, tells of no work. */
-    private static final Set<String> PUT_IN = Set.of("new", "second-hand", "repaired", "ready");
+    /** States of a part that tell of work, in the words of the vocabulary; one that stayed, or is only there, tells of none. */
+    private static final String PUT_IN = "put in";
 
     private final Build build;
     private final StepGraph graph;
     private final Vocabulary words;
+    private final Property state;
     private final boolean whole;
     private final Map<String, List<Statement>> said = new HashMap<>();
     private final Set<String> reached = new HashSet<>();
@@ -50,6 +52,7 @@ final class Scope {
         this.build = build;
         this.graph = graph;
         this.words = words;
+        this.state = words.property("parts", "state").orElseThrow();
         Set<String> done = new HashSet<>();
         Set<String> next = new HashSet<>();
         for (Statement line : build.statements()) {
@@ -266,7 +269,7 @@ final class Scope {
 
     private boolean putIn(String part, String at) {
         for (Statement line : said.getOrDefault(part, List.of())) {
-            if (line.what().equals("state") && PUT_IN.contains(line.says()) && Place.related(line.at(), at)) {
+            if (line.what().equals("state") && state.is(PUT_IN, line.says()) && Place.related(line.at(), at)) {
                 return true;
             }
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import leadlamp.words.Part;
 
 /**
@@ -74,6 +75,14 @@ public record EngineSheet(String file, String name, String from, List<Statement>
 
         /** Names that are places of their own (joints, sensors, plugs, seals, drives), with their synonyms resolved. */
         List<String> names();
+
+        /**
+         * The highest number that a bolt, stud or dowel of a joint can have, or one of a place of that joint. Empty where the
+         * sheet does not count them.
+         */
+        default OptionalInt counted(String joint) {
+            return OptionalInt.empty();
+        }
 
         /** The sheet's own names of cylinders, word to number. */
         Map<String, String> cylinderNames();

@@ -64,6 +64,9 @@ final class JointEntries extends EntryReader {
     private List<String> jointPlaces(String joint, Node.Fields entry, Subject subject) {
         JointNames names = gathered.jointNames;
         if (!names.listed(joint)) {
+            if (names.placeOfListed(joint) && places.refusesBolt(joint, subject.where(), "The entry was left out.")) {
+                return List.of();
+            }
             if (names.placeOfListed(joint) || names.ofItsOwn(joint)) {
                 return List.of(joint);
             }
@@ -217,6 +220,9 @@ final class JointEntries extends EntryReader {
         }
         state("joint", place, "lengths", SheetReader.flat(lengths), Optional.empty(), Map.of(), rest.told(), lengths.where());
         for (Node.Field line : fields.fields()) {
+            if (places.refusesBolt(place + " " + line.key(), line.where(), "The other lengths were read.")) {
+                continue;
+            }
             String text = SheetReader.flat(line.value());
             Reading.Result result = Reading.read(text, Dimension.LENGTH, Optional.empty());
             if (result instanceof Reading.Read read && read.written().figure()) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import leadlamp.words.Part;
 import leadlamp.words.Vocabulary;
@@ -83,6 +84,21 @@ final class LayoutJoints {
             all.add(place.equals(Place.ENGINE) ? joint : place(joint, place));
         }
         return all;
+    }
+
+    /** The highest number of a bolt, stud or dowel of a joint; empty where its bolts are not counted. */
+    OptionalInt counted(String joint) {
+        int most = sheet.count(JOINTS, joint, "bolts");
+        if (most < 0) {
+            return OptionalInt.empty();
+        }
+        most = Math.max(most, Math.max(sheet.count(JOINTS, joint, "studs"), sheet.count(JOINTS, joint, "dowels")));
+        for (String line : List.of("positions", "lengths")) {
+            for (String position : sheet.keys(JOINTS, joint, line)) {
+                most = Math.max(most, Places.number(position));
+            }
+        }
+        return OptionalInt.of(most);
     }
 
     private static String place(String name, String rest) {

@@ -11,6 +11,8 @@ import leadlamp.words.Sign;
 
 /** Entries under `observations`: a sign, or `clear` of signs that were looked for. */
 final class ObservationEntries extends EntryReader {
+    private static final String DATE = "date";
+
     ObservationEntries(Gathered gathered) {
         super(gathered);
     }
@@ -31,7 +33,7 @@ final class ObservationEntries extends EntryReader {
             return;
         }
         Rest rest = with(gaugesOf(entry.get("with"), "What was seen was kept."),
-                rest(entry, subject, "observations", part.name(), List.of("observations")));
+                dated(rest(entry, subject, "observations", part.name(), List.of("observations"))));
         boolean found = asFound(rest);
         String mark = found ? "as found" : "";
         for (Node.Scalar item : SheetReader.scalars(subject.value())) {
@@ -61,6 +63,9 @@ final class ObservationEntries extends EntryReader {
                 gathered.statements.add(new Statement(Form.SEEN, part.name(), place, saw, "", Optional.empty(), List.of(),
                         Collections.unmodifiableMap(asides), rest.told(), item.where(), complaints.line(item.where())));
                 for (Said said : rest.said()) {
+                    if (said.what().equals(DATE)) {
+                        continue;
+                    }
                     state(part.name(), place, saw + " " + said.what(), said.says(), said.value(), Map.of(), rest.told(), said.where());
                 }
                 for (String out : sign.get().sound() ? sign.get().rulesOut() : List.<String>of()) {
@@ -68,6 +73,17 @@ final class ObservationEntries extends EntryReader {
                 }
             }
         }
+    }
+
+    /** The day on which it was looked at goes with each sign, seen or not. */
+    private static Rest dated(Rest rest) {
+        Optional<String> date = rest.says(DATE).filter(says -> !says.equals("unknown"));
+        if (date.isEmpty()) {
+            return rest;
+        }
+        Map<String, String> asides = new TreeMap<>(rest.asides());
+        asides.put(DATE, date.get());
+        return new Rest(rest.said(), Collections.unmodifiableMap(asides), rest.told());
     }
 
     private void clear(Node.Fields entry, Part part, List<String> at, Rest rest, Node.Scalar item) {

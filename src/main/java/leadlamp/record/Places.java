@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import leadlamp.words.Vocabulary;
 
@@ -164,6 +165,9 @@ final class Places {
             return List.of(plain);
         }
         String text = normal(plain);
+        if (beyond(text).isPresent()) {
+            return List.of();
+        }
         if (text.equals(ENGINE)) {
             return List.of(text);
         }
@@ -244,6 +248,46 @@ final class Places {
         return !second.contains(AND) && !one(first, known, group).isEmpty() && !one(second, known, group).isEmpty();
     }
 
+    /** A joint, and the number after it that is above what the sheet counts there. */
+    private record Beyond(String joint, int number, int counted) {
+    }
+
+    /** Empty where the text names no bolt of a joint, or one that may be there. */
+    private Optional<Beyond> beyond(String text) {
+        String joint = "";
+        for (String name : text.contains(" to ") ? names : Set.<String>of()) {
+            joint = name.length() > joint.length() && name.contains(" to ") && text.startsWith(name + " ") ? name : joint;
+        }
+        if (joint.isEmpty()) {
+            return Optional.empty();
+        }
+        int number = number(text.substring(joint.length() + 1));
+        OptionalInt counted = number < 0 ? OptionalInt.empty() : layout.counted(joint);
+        return counted.isEmpty() || number > 0 && number <= counted.getAsInt() ? Optional.empty() : Optional.of(new Beyond(joint, number, counted.getAsInt()));
+    }
+
+    /** The number that a text begins with; -1 where it begins with none, or with one of more than three digits. */
+    static int number(String text) {
+        int end = text.indexOf(' ') < 0 ? text.length() : text.indexOf(' ');
+        int number = 0;
+        for (int i = 0; i < end; i++) {
+            int digit = text.charAt(i) - '0';
+            if (digit < 0 || digit > 9 || i > 2) {
+                return -1;
+            }
+            number = 10 * number + digit;
+        }
+        return end == 0 ? -1 : number;
+    }
+
+    /** Says so where the text names a bolt of a joint above the sheet's count; whether it does. */
+    boolean refusesBolt(String text, Where where, String rest) {
+        Optional<Beyond> beyond = beyond(normal(plain(text)));
+        beyond.ifPresent(b -> complaints.add(where, text.length(), "There is no number " + b.number() + " at " + b.joint() + " in this engine.",
+                "The engine sheet counts " + b.counted() + " there.", Optional.empty(), rest));
+        return beyond.isPresent();
+    }
+
     /** The joints that a text begins with and goes on. */
     private List<String> begunWith(String text) {
         List<String> begun = new ArrayList<>();
@@ -313,6 +357,9 @@ final class Places {
     }
 
     private void wrong(Node.Scalar scalar, List<String> known, String subject) {
+        if (refusesBolt(scalar.text(), scalar.where(), "The entry was left out.")) {
+            return;
+        }
         Optional<String> nearest = Vocabulary.nearest(scalar.text(), known);
         String text = plain(scalar.text());
         for (String joint : begunWith(text)) {

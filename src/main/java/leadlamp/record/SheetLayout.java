@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import leadlamp.words.Part;
@@ -113,6 +114,16 @@ public final class SheetLayout implements EngineSheet.Layout {
         }
         names.addAll(sheet.keys("plugs"));
         return List.copyOf(names);
+    }
+
+    @Override
+    public OptionalInt counted(String joint) {
+        for (String name = joint; !name.isEmpty(); name = name.substring(0, Math.max(0, name.lastIndexOf(' ')))) {
+            if (sheet.has("joints", name)) {
+                return joints.counted(name);
+            }
+        }
+        return OptionalInt.empty();
     }
 
     @Override

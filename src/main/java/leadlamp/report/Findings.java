@@ -58,10 +58,10 @@ final class Findings {
                 List.copyOf(items));
     }
 
-    /** Sentences that differ in their place alone are one; of many that differ in their figures as well the first few. */
+    /** Sentences that differ in their place alone are one; of many that differ in their figures as well the worst few. */
     private static List<String> texts(List<Item> items) {
         Map<String, Set<String>> alike = new LinkedHashMap<>();
-        for (Item item : items) {
+        for (Item item : ordered(items)) {
             String sentence = item.text();
             String bare = item.at().equals(Place.ENGINE) || item.at().isEmpty() ? sentence : sentence.replace(item.at(), "");
             alike.computeIfAbsent(bare, b -> new LinkedHashSet<>()).add(sentence);
@@ -77,6 +77,16 @@ final class Findings {
             told.add("And so at " + (alike.size() - told.size()) + " more places, with their own figures.");
         }
         return List.copyOf(told);
+    }
+
+    /** As they stand; where more sentences are than are read, what is farthest outside its limit first. */
+    private static List<Item> ordered(List<Item> items) {
+        if (items.size() <= MOST_TEXTS + 1) {
+            return items;
+        }
+        List<Item> ordered = new ArrayList<>(items);
+        ordered.sort((one, other) -> Float.compare(one.room(), other.room()));
+        return ordered;
     }
 
     private static List<String> once(List<Item> items, Function<Item, Collection<String>> texts) {

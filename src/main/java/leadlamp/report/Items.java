@@ -92,8 +92,19 @@ final class Items {
                 findings.isEmpty() ? untold(because) : sentences(check, findings, facts), evidence(facts),
                 sums(facts, concerned), measures(facts, concerned), check.chain(), check.todo(), check.alsoCheck(),
                 check.settleWith(), check.caution(), check.teaches(), check.basis(),
-                ranked.accepted().map(a -> new Acceptance(a.reason(), a.who(), a.until(), a.where())), because,
+                ranked.accepted().map(a -> new Acceptance(a.reason(), a.who(), a.until(), a.where())), because, room(facts),
                 new Later<>(() -> pictures(concerned, facts)));
+    }
+
+    /** To the figures of a float, so that two alike stay alike. */
+    private static float room(List<Fact> facts) {
+        float room = 0;
+        for (Fact fact : facts) {
+            if (fact instanceof Verdict verdict) {
+                room = Math.min(room, (float) Margin.room(verdict));
+            }
+        }
+        return room;
     }
 
     // --- clear
@@ -273,7 +284,7 @@ final class Items {
         for (Fact fact : facts) {
             for (Where where : fact.places()) {
                 String line = lines.at(where);
-                String text = line.isEmpty() ? said(fact, where) : line;
+                String text = dated(fact, line.isEmpty() ? said(fact, where) : line);
                 if (shown.add(new Shown(where, text))) {
                     (where.file().equals(record) ? evidence : sheet).add(new Evidence(where, text));
                 }
@@ -281,6 +292,13 @@ final class Items {
         }
         evidence.addAll(sheet);
         return List.copyOf(evidence);
+    }
+
+    /** The day on which a sign was looked for, where it stands on another line of the entry. */
+    private static String dated(Fact fact, String text) {
+        Map<String, String> asides = fact instanceof Seen seen ? seen.asides() : fact instanceof NotSeen clear ? clear.asides() : Map.of();
+        String date = asides.getOrDefault("date", "");
+        return date.isEmpty() || text.contains(date) ? text : text + " (" + date + ")";
     }
 
     /** A row says many things of one line, and is shown once. */

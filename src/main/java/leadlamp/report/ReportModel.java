@@ -133,6 +133,7 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
      * @param basis      what it is based on
      * @param accepted   by whom and until when the builder lives with it
      * @param because    why it cannot be told
+     * @param room       of the figure that is farthest outside its limit how far, below 0, as a share of the window; 0 where none is
      * @param pictures   its pictures
      */
     public record Item(String check, String topic, String question, String of, String at,
@@ -140,7 +141,7 @@ public record ReportModel(Heading heading, Standing standing, Tally tally, List<
             Optional<String> certainty, boolean person, Optional<String> lastChance, String byWhen, String text,
             List<Evidence> evidence, List<String> sums, List<String> measures, List<String> chain, String todo,
             List<String> alsoCheck, String settleWith, String caution, String teaches, String basis,
-            Optional<Acceptance> accepted, List<Because> because, List<Picture> pictures) {
+            Optional<Acceptance> accepted, List<Because> because, float room, List<Picture> pictures) {
     }
 
     /**

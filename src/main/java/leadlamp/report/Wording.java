@@ -225,6 +225,7 @@ public final class Wording {
         String subject = gap.need() + (at.isEmpty() ? "" : " at " + at);
         String text = switch (gap.why()) {
             case NOT_RECORDED -> subject + " is not recorded";
+            case LEFT_OUT -> subject + " is recorded as left out";
             case UNKNOWN -> subject + " is recorded as unknown";
             case FIGURE_NOT_KEPT -> subject + " was found good, and the figure was not kept";
             case ONE_SIDE_ONLY -> subject + " is known from one side only";

@@ -133,6 +133,7 @@ public record Lesson(Check check, List<Measuring.Want> wants, List<Shown> wrong,
     private static String why(Gap.Why gap) {
         return switch (gap) {
             case NOT_RECORDED -> "it is not recorded, and the step after which it can no longer be got is behind or next";
+            case LEFT_OUT -> "the step that would have told it was left out";
             case UNKNOWN -> "it was looked for, and the answer is not known";
             case FIGURE_NOT_KEPT -> "the record says that it was good, and the figure was not kept";
             case ONE_SIDE_ONLY -> "what was read proves one side of the limit alone";

@@ -31,6 +31,8 @@ final class Folder {
     private final Map<String, Boolean> conditions = new LinkedHashMap<>();
     private final Map<String, Set<String>> meanings = new TreeMap<>();
     private final Map<String, Part> parts = new LinkedHashMap<>();
+    /** Each fluid with the first part that keeps it in. */
+    private final Map<String, String> keptIn = new LinkedHashMap<>();
     private final Map<String, Quantity> quantities = new LinkedHashMap<>();
     private final Map<String, Sign> signs = new LinkedHashMap<>();
     private final Map<String, Step> steps = new LinkedHashMap<>();
@@ -63,6 +65,8 @@ final class Folder {
         readMeanings(Tree.read(folder.resolve("ambiguous.yaml")));
         properties = new PropertyLines(Tree.read(folder.resolve("properties.yaml")));
         properties.partsNamed().forEach(word -> need("properties.yaml", "of", parts.containsKey(word), word));
+        Set<String> fluids = properties.values("worked out", "holds");
+        keptIn.forEach((fluid, part) -> need("parts.yaml", part, fluid.isEmpty() || fluids.contains(fluid), fluid));
     }
 
     static Folder read(Path folder) throws IOException {
@@ -167,8 +171,12 @@ final class Folder {
             need("parts.yaml", name, goesWith.isEmpty() || partLines.containsKey(goesWith) && !goesWith.equals(name), goesWith);
             String runsIn = line.text("runs in", "");
             need("parts.yaml", name, runsIn.isEmpty() || partLines.containsKey(runsIn) && !runsIn.equals(name), runsIn);
+            String keyedBy = line.text("keyed by", "");
+            need("parts.yaml", name, keyedBy.isEmpty() || partLines.containsKey(keyedBy) && !keyedBy.equals(name), keyedBy);
+            String keepsIn = line.text("keeps in", "");
+            keptIn.putIfAbsent(keepsIn, name);
             parts.put(name, new Part(name, line.text("gloss"), line.text("system"), group, line.number("strip"),
-                    List.copyOf(kinds), goesWith, runsIn));
+                    List.copyOf(kinds), goesWith, runsIn, keyedBy, keepsIn));
             partIndex.name(name, index);
             line.list("also").forEach(word -> partIndex.synonym(word, index));
             line.done();

@@ -294,7 +294,8 @@ final class Lexicon implements Vocabulary {
     private Part partAt(int index) {
         if (parts[index] == null) {
             Cursor at = new Cursor(place(Pack.PARTS, index));
-            parts[index] = new Part(at.text(), at.text(), at.text(), at.text(), at.number(), at.texts(), at.text(), at.text());
+            parts[index] = new Part(at.text(), at.text(), at.text(), at.text(), at.number(), at.texts(), at.text(), at.text(),
+                    at.text(), at.text());
         }
         return parts[index];
     }

@@ -132,7 +132,7 @@ final class Pack {
         write(part.name(), part.gloss(), part.system(), part.group());
         number(part.strip());
         words(part.kinds());
-        write(part.goesWith(), part.runsIn());
+        write(part.goesWith(), part.runsIn(), part.keyedBy(), part.keepsIn());
     }
 
     void quantity(Quantity quantity) {

@@ -71,6 +71,12 @@ final class PropertyLines {
         return table;
     }
 
+    /** The values of a property; none where it is not there. */
+    Set<String> values(String section, String name) {
+        Property property = sections.getOrDefault(section, Map.of()).get(name);
+        return property == null ? Set.of() : property.values().keySet();
+    }
+
     Set<String> partsNamed() {
         Set<String> parts = new LinkedHashSet<>();
         for (Property property : all()) {

@@ -146,6 +146,13 @@ class AnswersTest {
     }
 
     @Test
+    void a_finding_that_rests_on_a_step_left_out_does_not_call_it_open_as_well() {
+        Answer.Found left = (Answer.Found) answers("stage: head set down", "steps: [{ bolt holes dried: left out }]").get("dried at engine");
+
+        assertThat(left.gaps()).isEmpty();
+    }
+
+    @Test
     void what_no_step_at_hand_closes_is_due_later() {
         Answer.CannotTell early = (Answer.CannotTell) answers("stage: engine stripped", "steps: [{ next: parts washed }]")
                 .get("pin at intake");

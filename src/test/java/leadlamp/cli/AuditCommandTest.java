@@ -43,6 +43,16 @@ class AuditCommandTest {
     }
 
     @Test
+    void the_day_on_which_a_sign_was_looked_for_stands_beside_it_wherever_it_was_written() throws IOException {
+        Path engines = Files.createDirectories(folder.resolve("engines"));
+        Files.copy(Path.of(SAMPLES, "engines", "tarn-12.yaml"), engines.resolve("tarn-12.yaml"));
+        Path record = Files.writeString(folder.resolve("build.yaml"), "engine: engines/tarn-12.yaml\nobservations:\n- cam gear: witness mark\n  at: intake\n"
+                + "  date: 2026-03-14\n- { cam gear pin: bent, at: intake, date: 2026-03-15 }\nparts:\n- { cam gear pin: kept, at: intake }\n");
+
+        assertThat(command("audit", record.toString()).out()).contains("cam gear: witness mark (2026-03-14)").doesNotContain("2026-03-15 }  (");
+    }
+
+    @Test
     void a_sound_record_gives_status_0_and_no_praise() {
         Typed audit = command("audit", SAMPLES + "/full-sound-tarn-12.yaml");
 

@@ -251,6 +251,33 @@ class RecordReaderTest {
     }
 
     @Test
+    void a_bolt_has_no_number_above_those_that_the_sheet_counts_at_its_joint() {
+        assertThat(said(record("parts:\n- { bolt: new, at: oil pump to block 4 }\n- { bolt: kept, at: cam gear to camshaft intake 1 }\n")))
+                .containsExactly("STATED bolt, oil pump to block 4, state, new", "STATED bolt, cam gear to camshaft intake 1, state, kept");
+        for (String entry : List.of("parts:\n- { bolt: new, at: oil pump to block 5 }", "observations:\n- { bolt: broken, at: [oil pump to block 2, oil pump to block 5] }",
+                "fasteners:\n- { oil pump to block 5: 23 N·m }", "fasteners:\n- { oil pump to block: 23 N·m, lengths: { 1: 25 mm, 5: 25 mm } }",
+                "measurements:\n- { bolt free length: 25.0 mm, at: oil pump to block 5 }")) {
+            assertThat(record(entry + "\n").problems()).as(entry).singleElement().satisfies(p -> {
+                assertThat(p.what()).isEqualTo("There is no number 5 at oil pump to block in this engine.");
+                assertThat(p.expected()).isEqualTo("The engine sheet counts 4 there.");
+                assertThat(p.where().line()).isEqualTo(2);
+            });
+        }
+        assertThat(record("parts:\n- { bolt: new, at: rod cap to rod 2 3 }\n").problems()).singleElement()
+                .satisfies(p -> assertThat(p.expected()).isEqualTo("The engine sheet counts 2 there."));
+    }
+
+    @Test
+    void a_sign_may_bear_the_day_on_which_it_was_looked_for() {
+        Build build = record("observations:\n- { piston skirt: scuffed, at: 2, date: 2026-03-14 }\n- { cylinder: clear, of: glazed, at: 1, date: spring 2026 }\n");
+
+        assertThat(said(build)).containsExactly("SEEN piston skirt, 2, scuffed", "NOT_SEEN cylinder, 1, glazed");
+        assertThat(build.statements()).extracting(s -> s.asides().get("date")).containsExactly("2026-03-14", "spring 2026");
+        assertThat(record("observations:\n- { piston skirt: scuffed, at: 2, date: soon }\n").problems()).singleElement()
+                .satisfies(p -> assertThat(p.what()).isEqualTo("\"soon\" is no date."));
+    }
+
+    @Test
     void two_places_in_one_are_both_places_of_the_engine() {
         assertThat(record("observations:\n- { cylinder: cracked, at: 1 and 2 }\n").problems()).isEmpty();
         assertThat(record("observations:\n- { cylinder: cracked, at: 2 and 9 }\n").problems()).singleElement()

@@ -2,11 +2,14 @@ package leadlamp.report;
 
 import static leadlamp.audit.Likelihood.OCCASIONAL;
 import static leadlamp.audit.Severity.CRITICAL;
+import static leadlamp.facts.LimitUsed.Whose.SHEET;
 import static leadlamp.rank.Handmade.WORDS;
 import static leadlamp.rank.Handmade.accepted;
+import static leadlamp.rank.Handmade.below;
 import static leadlamp.rank.Handmade.chances;
 import static leadlamp.rank.Handmade.check;
 import static leadlamp.rank.Handmade.found;
+import static leadlamp.rank.Handmade.read;
 import static leadlamp.rank.Handmade.seen;
 import static leadlamp.rank.Handmade.sheet;
 import static leadlamp.rank.Handmade.stated;
@@ -60,6 +63,26 @@ class FindingsTest {
 
         assertThat(report(List.of(), answers.toArray(Answer[]::new)).findings()).singleElement().satisfies(one -> assertThat(one.texts())
                 .containsExactly("Valve 1 exhaust was not tested. The same at 2 more places."));
+    }
+
+    @Test
+    void of_more_sentences_than_are_read_those_farthest_outside_are_told() {
+        Check gaps = check("ring-gap", "bottom-end", CRITICAL, OCCASIONAL, Map.of(), true, List.of(new Way("small", List.of(), List.of(),
+                "The gap at {place} is {value}.", Map.of(), Optional.empty(), Optional.empty(), List.of())));
+        List<Answer> answers = new ArrayList<>();
+        for (int place = 1; place <= 8; place++) {
+            // The least is at 7.
+            double gap = 0.20 + 0.01 * Math.abs(7 - place);
+            answers.add(found(gaps, "" + place, "small", below(read("piston ring end gap", "" + place, gap, 2, 0.01, "feeler", place), 0.30, SHEET)));
+        }
+
+        assertThat(report(List.of(), answers.toArray(Answer[]::new)).findings()).singleElement().satisfies(one -> {
+            assertThat(one.places()).isEqualTo("cylinder 1, 2, 3, 4, 5, 6, 7 and 8");
+            assertThat(one.texts()).hasSize(5);
+            assertThat(one.texts().get(0)).startsWith("The gap at 7 is 0.20");
+            assertThat(one.texts().get(1)).startsWith("The gap at 6 is 0.21");
+            assertThat(one.texts().get(4)).isEqualTo("And so at 3 more places, with their own figures.");
+        });
     }
 
     @Test

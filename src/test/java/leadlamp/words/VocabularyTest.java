@@ -306,8 +306,24 @@ class VocabularyTest {
         assertThat(by.is("takes metal off", "polish")).isFalse();
         assertThat(WORDS.property("parts", "state").orElseThrow().is("another part", "second-hand")).isTrue();
         assertThat(WORDS.property("parts", "state").orElseThrow().is("another part", "kept")).isFalse();
+        assertThat(by.is("cuts a face", "turn")).isTrue();
+        assertThat(by.is("cuts a face", "lap")).isFalse();
+        assertThat(WORDS.property("parts", "state").orElseThrow().is("put in", "repaired")).isTrue();
+        assertThat(WORDS.property("parts", "state").orElseThrow().is("put in", "kept")).isFalse();
         assertThat(WORDS.sign("cracked").orElseThrow().deep()).isTrue();
         assertThat(WORDS.sign("scored").orElseThrow().deep()).isFalse();
+    }
+
+    @Test
+    void the_words_say_which_key_carries_a_part_round_and_which_fluid_a_seal_named_by_it_keeps_in() {
+        assertThat(WORDS.part("crank gear").map(Part::keyedBy)).contains("crank key");
+        assertThat(WORDS.part("flywheel").map(Part::keyedBy)).contains("flywheel key");
+        assertThat(WORDS.part("cam gear").map(Part::keyedBy)).contains("");
+        assertThat(WORDS.part("crank").map(Part::keepsIn)).contains("oil");
+        assertThat(WORDS.part("liner").map(Part::keepsIn)).contains("coolant");
+        assertThat(WORDS.part("carburettor").map(Part::keepsIn)).contains("fuel");
+        assertThat(WORDS.part("head").map(Part::keepsIn)).contains("");
+        assertThat(WORDS.property("worked out", "holds").orElseThrow().also()).containsEntry("water", "coolant").containsEntry("diesel", "fuel");
     }
 
     @Test
@@ -338,6 +354,10 @@ class VocabularyTest {
                 .hasMessage("rules/vocabulary/parts.yaml: \"head face\" names \"hed\", which is not there.");
         assertThatThrownBy(() -> broken(folder, "parts.yaml", "runs in: cam bearing", "runs in: cam baring"))
                 .hasMessage("rules/vocabulary/parts.yaml: \"camshaft\" names \"cam baring\", which is not there.");
+        assertThatThrownBy(() -> broken(folder, "parts.yaml", "keyed by: trigger key", "keyed by: triger key"))
+                .hasMessage("rules/vocabulary/parts.yaml: \"trigger disc\" names \"triger key\", which is not there.");
+        assertThatThrownBy(() -> broken(folder, "parts.yaml", "keeps in: fuel", "keeps in: fule"))
+                .hasMessage("rules/vocabulary/parts.yaml: \"carburettor\" names \"fule\", which is not there.");
         assertThatThrownBy(() -> broken(folder, "properties.yaml", "takes metal off: [mill,", "takes metal off: [mil,"))
                 .hasMessage("rules/vocabulary/properties.yaml: \"machining: by\" names \"mil\", which is not there.");
         assertThatThrownBy(() -> broken(folder, "properties.yaml", "sized: {torque: torque,", "sized: {torqe: torque,"))
