@@ -122,6 +122,7 @@ public final class SpellOut {
         });
         files.putAll(spelled(classes));
         files.putAll(ToldAhead.of(files));
+        files.putAll(TakeDirectly.in(files));
         Path made = jar.resolveSibling(jar.getFileName() + ".part");
         LocalDateTime now = times.values().iterator().next();
         try (ZipOutputStream out = new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(made)))) {
