@@ -34,45 +34,62 @@ final class Desk {
     private final Optional<Ahead> ahead;
     private final Vocabulary words;
     private final RecordReader reader;
-    private final Auditor auditor;
+    private final Supplier<Auditor> auditor;
 
     Desk() {
-        this(Optional.empty(), Auditor::compiled);
-    }
-
-    private Desk(Optional<Ahead> ahead, Supplier<Auditor> auditor) {
-        this.ahead = ahead;
+        this.ahead = Optional.empty();
         this.words = Words.compiled();
         this.reader = new RecordReader(words);
-        this.auditor = auditor.get();
+        Auditor knows = Auditor.compiled();
+        this.auditor = () -> knows;
     }
 
-    /** One for a single record, whose text is taken apart while all that is known is loaded. */
+    private Desk(Ahead ahead) {
+        this.ahead = Optional.of(ahead);
+        this.words = Words.compiled();
+        this.reader = new RecordReader(words);
+        this.auditor = ahead::auditor;
+    }
+
+    /** One for a single record, whose text is taken apart, and what the checks know loaded, while its engine sheet is read. */
     static Desk of(Path record) {
-        return new Desk(Optional.of(new Ahead(record)), Auditor::compiled);
+        return new Desk(new Ahead(record, Auditor::compiled));
     }
 
     /** The same where nothing but answers is wanted of it. */
     static Desk answering(Path record) {
-        return new Desk(Optional.of(new Ahead(record)), Auditor::answering);
+        return new Desk(new Ahead(record, Auditor::answering));
     }
 
-    /** Takes a record apart on a thread of its own, and then has the rule engine load itself while the record is read. */
+    /**
+     * What goes on beside the reading of an engine sheet and a record, on a thread of its own: a record is taken apart, what the
+     * checks know is loaded, and then the rule engine.
+     */
     private static final class Ahead extends Thread {
         private final Path record;
+        private final Supplier<Auditor> loading;
         private Yaml.File text;
+        private Auditor auditor;
         private RuntimeException fault;
         private Error worse;
 
-        Ahead(Path record) {
+        Ahead(Path record, Supplier<Auditor> loading) {
             this.record = record;
+            this.loading = loading;
             setDaemon(true);
             start();
         }
 
         @Override
         public void run() {
-            read();
+            try {
+                tell(RecordReader.text(record));
+                tell(loading.get());
+            } catch (RuntimeException failed) {
+                tell(failed, null);
+            } catch (Error broken) {
+                tell(null, broken);
+            }
             try {
                 Rulebase.warmUp();
             } catch (RuntimeException | LinkageError e) {
@@ -80,39 +97,51 @@ final class Desk {
             }
         }
 
-        private synchronized void tell(Yaml.File read, RuntimeException failed, Error broken) {
+        private synchronized void tell(Yaml.File read) {
             text = read;
+            notifyAll();
+        }
+
+        private synchronized void tell(Auditor loaded) {
+            auditor = loaded;
+            notifyAll();
+        }
+
+        private synchronized void tell(RuntimeException failed, Error broken) {
             fault = failed;
             worse = broken;
             notifyAll();
         }
 
-        private void read() {
-            try {
-                tell(RecordReader.text(record), null, null);
-            } catch (RuntimeException failed) {
-                tell(null, failed, null);
-            } catch (Error broken) {
-                tell(null, null, broken);
+        /** The record, taken apart. */
+        synchronized Yaml.File text() {
+            while (text == null) {
+                await();
             }
+            return text;
         }
 
-        synchronized Yaml.File taken() {
-            while (text == null && fault == null && worse == null) {
-                try {
-                    wait();
-                } catch (InterruptedException stopped) {
-                    Thread.currentThread().interrupt();
-                    return RecordReader.text(record);
-                }
+        synchronized Auditor auditor() {
+            while (auditor == null) {
+                await();
             }
+            return auditor;
+        }
+
+        /** Waits for word from the thread; what went wrong there goes wrong here. */
+        private void await() {
             if (worse != null) {
                 throw worse;
             }
             if (fault != null) {
                 throw fault;
             }
-            return text;
+            try {
+                wait();
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException("stopped", stopped);
+            }
         }
     }
 
@@ -132,12 +161,12 @@ final class Desk {
     }
 
     List<Check> checks() {
-        return auditor.checks();
+        return auditor.get().checks();
     }
 
     /** The cases of the checks, for whoever teaches with them. */
     Examples examples() {
-        return new Examples(words, auditor, Casebook.compiled());
+        return new Examples(words, auditor.get(), Casebook.compiled());
     }
 
     /** What an audit says of an engine of which nothing is recorded yet: all that its sheet has, and no more. */
@@ -152,13 +181,13 @@ final class Desk {
         }
         Build build = reader.build(new Node.Fields(List.of(), new Where(sheet.file(), 0, 0)), sheet.file(), List.of(), List.of(),
                 sheet, Fingerprint.NONE);
-        Audit audit = auditor.audit(build);
+        Audit audit = auditor.get().audit(build);
         return new Done(Optional.of(audit), Optional.of(Report.of(audit, words)), List.copyOf(reasons));
     }
 
     /** Marks answer files. */
     Marker marker() {
-        return new Marker(words, auditor);
+        return new Marker(words, auditor.get());
     }
 
     /** The looks at an engine, and what was seen of it. */
@@ -188,7 +217,7 @@ final class Desk {
 
     private Done read(Path file) {
         RecordReader.Result result = ahead.isPresent() && ahead.get().record.equals(file)
-                ? reader.read(file, ahead.get()::taken) : reader.read(file);
+                ? reader.read(file, ahead.get()::text) : reader.read(file);
         if (result.build().isEmpty()) {
             List<String> reasons = new ArrayList<>();
             for (Problem problem : result.problems()) {
@@ -197,7 +226,7 @@ final class Desk {
             return new Done(Optional.empty(), Optional.empty(), List.copyOf(reasons));
         }
         Build build = result.build().get();
-        Audit audit = auditor.audit(build);
+        Audit audit = auditor.get().audit(build);
         ReportModel report = Report.of(audit, words);
         int left = report.leftOut().size();
         return new Done(Optional.of(audit), Optional.of(report), left == 0 ? List.of()
