@@ -225,8 +225,9 @@ final class Answers {
     /** These steps and those that hide the place. */
     private List<String> hidden(List<String> steps, String place) {
         Set<String> all = null;
+        Place asked = Place.of(place);
         for (Statement line : hiding) {
-            if (Place.covers(line.at(), place)) {
+            if (Place.of(line.at()).covers(asked)) {
                 all = all == null ? new LinkedHashSet<>(steps) : all;
                 all.add(line.says());
             }

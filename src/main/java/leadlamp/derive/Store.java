@@ -31,7 +31,11 @@ final class Store {
         if (shorter.length() > longer.length() && !shorter.equals(Place.ENGINE) && banks.isEmpty()) {
             return false;
         }
-        return Place.covers(shorter, longer) || !banks.isEmpty() && Place.covers(shorter, withBank(longer));
+        return Place.covers(shorter, longer) || byBank(shorter, longer);
+    }
+
+    private boolean byBank(String shorter, String longer) {
+        return !banks.isEmpty() && Place.covers(shorter, withBank(longer));
     }
 
     private String withBank(String place) {
@@ -102,8 +106,9 @@ final class Store {
             return Optional.of(best(here));
         }
         String longest = null;
+        Place asked = Place.of(place);
         for (String at : known.byPlace.keySet()) {
-            if (covers(at, place) && (longest == null || covers(longest, at))) {
+            if ((Place.of(at).covers(asked) || byBank(at, place)) && (longest == null || covers(longest, at))) {
                 longest = at;
             }
         }
@@ -126,9 +131,10 @@ final class Store {
         Known known = byName.get(quantity);
         List<Value> within = new ArrayList<>();
         if (known != null) {
+            Place asked = Place.of(place);
             for (Map.Entry<String, List<Value>> there : known.byPlace.entrySet()) {
                 String at = there.getKey();
-                if (!at.equals(place) && covers(place, at) && !untold(at)) {
+                if (!at.equals(place) && (asked.covers(Place.of(at)) || byBank(place, at)) && !untold(at)) {
                     within.add(best(there.getValue()));
                 }
             }

@@ -252,8 +252,9 @@ public record Ranking(List<Ranked> found, List<Ranked> accepted, List<Ranked> op
         /** The harm of the joint asked of; where a bolt or row of it has a line of its own, that line. */
         Optional<Severity> joint(Ask ask) {
             Statement nearest = null;
+            Place at = Place.of(ask.at());
             for (Statement line : harms) {
-                boolean here = Place.covers(line.at(), ask.at())
+                boolean here = Place.of(line.at()).covers(at)
                         || !ask.of().isEmpty() && Place.covers(line.at(), ask.of());
                 if (here && (nearest == null || Place.covers(nearest.at(), line.at()))) {
                     nearest = line;

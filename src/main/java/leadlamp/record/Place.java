@@ -30,13 +30,18 @@ public final class Place {
 
     /** All that it says, by the alphabet, one object a word: places are held against one another many thousand times an audit. */
     private final String[] each;
+    /** A mark for each word, one of sixty-four: a place with a mark that another lacks says something that the other does not. */
+    private final long marks;
     private String ordered;
 
     private Place(List<String> says) {
         this.each = says.toArray(new String[0]);
+        long all = 0;
         for (int i = 0; i < each.length; i++) {
             each[i] = each[i].intern();
+            all |= 1L << each[i].hashCode();
         }
+        this.marks = all;
     }
 
     /** The words of a place, in order. */
@@ -53,6 +58,9 @@ public final class Place {
 
     /** Whether all that the other says holds of this one as well. */
     private boolean holds(Place other) {
+        if ((other.marks & ~marks) != 0) {
+            return false;
+        }
         int i = 0;
         for (String word : other.each) {
             while (i < each.length && each[i] != word) {
@@ -75,7 +83,7 @@ public final class Place {
     public static Place of(String text) {
         int slot = text.hashCode() & MET.length - 1;
         Met met = MET[slot];
-        if (met != null && met.text.equals(text)) {
+        if (met != null && (met.text == text || met.text.equals(text))) {
             return met.place;
         }
         Place known = KNOWN.get(text);
@@ -94,6 +102,11 @@ public final class Place {
         // Each word of the shorter place stands in the longer one too, so its text is no longer than that.
         return shorter.equals(longer) || shorter.equals(ENGINE)
                 || shorter.length() <= longer.length() && !longer.equals(ENGINE) && of(longer).holds(of(shorter));
+    }
+
+    /** Whether what holds here holds at the longer place too, for whoever holds one place against many. */
+    public boolean covers(Place longer) {
+        return this == longer || longer.holds(this);
     }
 
     /** Whether one of the shorter places covers the longer one. */

@@ -179,8 +179,9 @@ final class Places {
             return List.of(text);
         }
         List<String> ending = new ArrayList<>();
+        String asAnEnd = " ".concat(text);
         for (String place : places) {
-            if (place.endsWith(" " + text)) {
+            if (place.endsWith(asAnEnd)) {
                 ending.add(place);
             }
         }
@@ -192,14 +193,18 @@ final class Places {
             return bearingThere(full) ? List.of(Place.inOrder(full)) : List.of();
         }
         List<String> within = new ArrayList<>();
+        Place wanted = Place.of(full);
         for (String place : places) {
-            if (Place.covers(full, place) && Place.covers(place, full)) {
+            Place there = Place.of(place);
+            boolean holdsThere = wanted.covers(there);
+            boolean holdsHere = there.covers(wanted);
+            if (holdsThere && holdsHere) {
                 return List.of(place);
             }
-            if (!place.equals(ENGINE) && Place.covers(place, full) && (Place.divides(place, full) || group.equals("each camshaft") && camBearing(full))) {
+            if (holdsHere && !place.equals(ENGINE) && (Place.divides(place, full) || group.equals("each camshaft") && camBearing(full))) {
                 return List.of(Place.inOrder(full));
             }
-            if (Place.covers(full, place)) {
+            if (holdsThere) {
                 within.add(place);
             }
         }
