@@ -34,7 +34,7 @@ final class PlainYaml {
     private int lineStart;
     /** Where {@link #skip} stopped: the column from 0, and -1 at the end of the text, which is less than any indent. */
     private int column;
-    /** Whether it came over the end of a line, or to that of the text. */
+    /** Whether a line ended on the way. */
     private boolean newLine;
     /** Whether the last word read is one that stands for nothing. */
     private boolean isNothing;
@@ -64,7 +64,8 @@ final class PlainYaml {
         yaml.doubtful = yaml.isSeparator();
         yaml.skip();
         Node tree = yaml.column < 0 ? null : yaml.block(0, true);
-        if (!(tree instanceof Node.Fields fields) || yaml.column >= 0 || yaml.doubtful) {
+        boolean isAll = yaml.column < 0;
+        if (!isAll || yaml.doubtful || !(tree instanceof Node.Fields fields)) {
             return Optional.empty();
         }
         yaml.lines.add(text.substring(yaml.lineStart));
@@ -93,7 +94,6 @@ final class PlainYaml {
             }
             if (at == end || chars[at] != '\n') {
                 next = stop;
-                newLine |= at == end;
                 column = at == end ? -1 : stop - lineStart;
                 return;
             }
@@ -132,13 +132,14 @@ final class PlainYaml {
     }
 
     /**
-     * What begins here, with its lines down to the first that belongs to something around it.
+     * What begins here, with all its lines. What comes next then stands at the indent of something around it, which goes on with it. If
+     * it does not, nothing does, and it is left over at the end.
      *
      * @param fresh whether a map or a list may begin here, as they may not on the line of a key
      */
     private Node block(int depth, boolean fresh) {
         if (fresh && isDash()) {
-            return list(depth, false);
+            return list(depth);
         }
         int start = next;
         int indent = column;
@@ -150,7 +151,8 @@ final class PlainYaml {
             return node instanceof Node.Scalar key && !isNothing ? map(depth, indent, key) : null;
         }
         skip();
-        return newLine ? node : null;
+        // Behind a bracket closed on a later line the next word could by chance stand at an indent.
+        return newLine || column < 0 ? node : null;
     }
 
     /** A word, or what stands in brackets. */
@@ -172,10 +174,10 @@ final class PlainYaml {
         String key = first.text();
         while (true) {
             Node value = value(depth + 1, indent, true);
-            if (value == null || !add(fields, seen, new Node.Field(key, where, value)) || column > indent) {
+            if (value == null || !add(fields, seen, new Node.Field(key, where, value))) {
                 return null;
             }
-            if (column < indent) {
+            if (column != indent) {
                 return new Node.Fields(List.copyOf(fields), first.where());
             }
             int start = next;
@@ -187,29 +189,20 @@ final class PlainYaml {
         }
     }
 
-    /**
-     * A list by its dashes.
-     *
-     * @param flush whether they stand right below the key of the map around them, whose next key then ends the list
-     */
-    private Node list(int depth, boolean flush) {
+    /** A list by its dashes, which may stand right below the key of the map around them. */
+    private Node list(int depth) {
         List<Node> items = new ArrayList<>();
         Where where = here();
         int indent = column;
-        while (true) {
+        do {
             next++;
             Node item = value(depth + 1, indent, false);
             if (item == null) {
                 return null;
             }
             items.add(item);
-            if (column < indent || flush && column == indent && !isDash()) {
-                return new Node.Items(List.copyOf(items), where);
-            }
-            if (column > indent || !isDash()) {
-                return null;
-            }
-        }
+        } while (column == indent && isDash());
+        return new Node.Items(List.copyOf(items), where);
     }
 
     /** What stands behind a colon or a dash, or below it. */
@@ -220,14 +213,11 @@ final class PlainYaml {
         int line = this.line;
         int behind = next - lineStart + 1;
         skip();
-        if (!newLine) {
-            return block(depth, !ofKey);
-        }
         if (column > indent) {
-            return block(depth, true);
+            return block(depth, newLine || !ofKey);
         }
         if (ofKey && column == indent && isDash()) {
-            return list(depth, true);
+            return list(depth);
         }
         return new Node.Scalar("", new Where(file, line, behind));
     }

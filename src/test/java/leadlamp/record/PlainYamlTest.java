@@ -94,7 +94,7 @@ class PlainYamlTest {
             "a:\n  -\n  - b\n  - \n", "a:\n-\n-\nb: c", "a:\n  - - b\n    - c\n  - d",
             "x:\n- a: b\n  c: d\n-   e: f\n    g:\n    - h\n- i", "x:\n  -\n    - q\n    - r: s\n      t: u\n", "a: -b\nc: -1",
             "a: [-, -1]", "a: 'it''s'", "a: ''\nb: \"\"\nc: ''''", "\"a\" : b\n'c': d", "a: 'b'#c", "a: 'b: c, [d] #e'", "a: \" b \"",
-            "a: ~\nb: '~'\nc: null\nd: 'null'\ne: nulls\nf: Null\ng: NULL\nh: nuLL\n~: i", "a: [null, ~, {b: ~}]",
+            "a: ~\nb: '~'\nc: null\nd: 'null'\ne: nulls\nf: Null\ng: NULL\nh: nuLL\n~: i", "a: [null, ~, 'b', {b: ~}]\nc:\n  - ~\n  - \"d\"",
             "8.8: 1\n007: x\n-1: y", "a b/c.d 'e': f", "a:: b", "a: b:c", "a: b, [c] {d} & *e !f", "a: <b>",
             "a: =b+c$d^(e)_f;g|h>i%j@k`l", "a: what? that", "a: {}\nb: []", "a: [ ]\nb: { }", "a: {b: c,\n  d: e,\nf: g\n}\nh: i",
             "a: [b, #c\n c]#d\ne: f", "a:\n  [b,\nc]", "a: {b: [c, d], e: {f: g}, h: '}', i: \"]\", }", "a: {b: , c: }",
@@ -109,12 +109,12 @@ class PlainYamlTest {
     @ParameterizedTest
     @ValueSource(strings = {
             "", " \n", "# c", "a", "- a: b", "- - a", "-", "- ", "key:value", "a: b: c", "a: - b", "a: - ", "\"a\" b: c",
-            "\"a\": \"b\" c", "\"a\"b: c", "a: 'b", "a: 'b\n", "a: \"b\\q\"", "a: [b]c", "a: [b", "a: [b, c", "a: {b: c", "a: {b",
+            "\"a\": \"b\" c", "\"a\"b: c", "a: 'b", "a: 'b\n", "a: \"b\\q\"", "a: [b]c", "a:\n  - {\n }- x\n", "a:\n  - [\n ]\n  - {\n } b", " a: [\n]b: c\n", " a: [\n] b: c\n", "a:\n   b: [\n  ]c: d\n", "a: [b", "a: [b, c", "a: {b: c", "a: {b",
             "a: [b]]", "a: ]", "a: }", "a: ,b", "a: [,]", "a: [b,,c]", "a: {b: c: d}", "a: {b: c d: e}", "a: [- b]", "a: [what?]",
             "a: {[b]: c}", "[a]: b", "{a: b}: c", "a:\n  {b: c}: d", "a: b\nc", "a:\n  b: c\n d: e", "  a: b\nc: d",
             "a:\n  - b\n - c", "a:\n  - b\n- c", "a:\n   - b\n    - c: d", "a:\n  - b:\n  c: d", "a:\n  - b\n  c: d", "a: b\n# c\n  d",
             "a: b\n- c", "a: b\na: c", "a: {b: c, b: d}", "a: b\n'a': c", "a: b\na\u3000: c", "a: *b", "a: !t c", "%x", "%x\na: b",
-            "a: %x", "@x: a", "a: `x", "a: @x", "--- a", "a: b\n---\nc: d", ": a", "a: b:", "a:\tb", "\ta: b", "a:\n\tb: c", "a: \u0001",
+            "a: %x", "@x: a", "a: `x", "a: @x", "--- a", "--- a: b", "---\na", "a: b\n---\nc: d", ": a", "a: b:", "a:\tb", "\ta: b", "a:\n\tb: c", "a: \u0001",
             "a: b\u0000", "a: b\u007f", "a: \ud800", "a: b # \ud800", "a: b\n? [c]\n: d"})
     void what_the_parser_refuses_is_left_to_it(String text) {
         assertThat(quick(text)).isEmpty();
@@ -125,7 +125,7 @@ class PlainYamlTest {
     @ValueSource(strings = {
             "a: b\n  c", "a: b\n\n  c", "a: b\nc: d\n e", "a:\n- b\n c", "a: 'b\n  c'", "a: \"b\n  c\"", "a: \"b\\n\"", "a: [b\n  c]", "a: |\n  b",
             "a: >-\n  b", "a: &b c", "? a", "? a\n: b", "a: {b, c}", "a: [b: c]", "a: {b:, c: d}", "a: {b:[c]}", "a: {\"b\":c}",
-            "{a: b, c}", "a: ?b", "a: :b", ":a: b", "a: b\t", "a: b\t#c", "a: b # c\td", "---\na: b", "a: b\n...", "a: b\n...c: d",
+            "{a: b, c}", "a: ?b", "a: :b", ":a: b", "a: b\t", "a: b\t#c", "a: b # c\td", "---\na: b", "a: b\n...", "a: b\n...c: d", "---: b", "a: b\n---: c",
             "a: b\u0085c: d", "a: b # c\u2028d: e", "a: b\rc: d", "a: \ud83d\udd27", "a: b # \ud83d\udd27", "a: \ue000", "~: a",
             "\ufeffa: b"})
     void what_the_parser_reads_but_is_not_plain_is_left_to_it_too(String text) {
