@@ -28,8 +28,11 @@ final class Answers {
     private final List<Statement> hiding = new ArrayList<>();
     private final Map<String, Map<String, List<String>>> closing = new HashMap<>();
     private final Map<String, List<String>> closed = new HashMap<>();
+    private final boolean everyChance;
 
-    Answers(Needs needs, Asks asks, Progress progress, Vocabulary words, EngineSheet sheet, List<Finding> found) {
+    /** @param everyChance whether the last chance is wanted of what is clear too, of which only the full lists tell it */
+    Answers(Needs needs, Asks asks, Progress progress, Vocabulary words, EngineSheet sheet, List<Finding> found, boolean everyChance) {
+        this.everyChance = everyChance;
         this.needs = needs;
         this.asks = asks;
         this.progress = progress;
@@ -75,7 +78,8 @@ final class Answers {
                 open.add(new Open(way, unmet));
             }
         }
-        LastChance chance = chance(check, asked, ask);
+        boolean clear = found.isEmpty() && open.isEmpty() && !question.silent();
+        LastChance chance = clear && !everyChance ? LastChance.NONE : chance(check, asked, ask);
         boolean allDue = progress.allDue() || chance.due();
         boolean later = !allDue;
         List<Gap> gaps = new ArrayList<>();

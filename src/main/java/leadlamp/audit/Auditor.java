@@ -69,7 +69,7 @@ public final class Auditor {
         TradeLimits trade = TradeLimits.compiled();
         Predicate<String> asked = askedBy(pages.needs().values(), trade);
         return new Auditor(Words.compiled(), pages.checks(), pages.conditions(), Rulebase.compiled(), trade, Past::compiled,
-                new Wanted(asked, Derivation.EVERY, Derivation.EVERY), pages.needs());
+                new Wanted(asked, Derivation.EVERY, Derivation.EVERY, true), pages.needs());
     }
 
     /** The quantities that a check, a condition or a limit reads. */
@@ -88,7 +88,7 @@ public final class Auditor {
     public static Auditor answering() {
         Auditor all = compiled();
         return new Auditor(all.words, all.checks, List.copyOf(all.conditions.values()), all.rules, all.trade, all.past,
-                new Wanted(all.wanted.asked, Derivation.EVERY), all.needs);
+                new Wanted(all.wanted.asked, all.wanted.asked, Derivation.EVERY, false), all.needs);
     }
 
     /** With pages, rules and limits of the caller's. */
@@ -114,12 +114,13 @@ public final class Auditor {
      * @param asked      quantities that a question rests on, by name or by kind
      * @param quantities those that are worked out, asked for or not
      * @param words      by their names in {@link Derivation#wordsWorkedOut}
+     * @param all        whether all that is known of an answer is wanted, and not what is told at the terminal alone
      */
-    private record Wanted(Predicate<String> asked, Predicate<String> quantities, Predicate<String> words) {
+    private record Wanted(Predicate<String> asked, Predicate<String> quantities, Predicate<String> words, boolean all) {
         private static final Wanted ALL = new Wanted(Derivation.EVERY, Derivation.EVERY);
 
         Wanted(Predicate<String> quantities, Predicate<String> words) {
-            this(quantities, quantities, words);
+            this(quantities, quantities, words, true);
         }
 
         /** And the sizes that the sheet's own limits are shares of. */
@@ -132,7 +133,7 @@ public final class Auditor {
                 return this;
             }
             Predicate<String> more = name -> asked.test(name) || sizes.contains(name);
-            return new Wanted(more, quantities == asked ? more : quantities, words);
+            return new Wanted(more, quantities == asked ? more : quantities, words, all);
         }
     }
 
@@ -275,7 +276,7 @@ public final class Auditor {
         }
         List<Finding> found = rules.run(asked, order.apply(facts));
 
-        Answers answers = new Answers(wants, asks, work, words, build.sheet(), found);
+        Answers answers = new Answers(wants, asks, work, words, build.sheet(), found, this.wanted.all);
         List<Answer> all = new ArrayList<>(questions.size());
         Map<Ask, LastChance> chances = new HashMap<>();
         for (Asks.Question question : questions) {

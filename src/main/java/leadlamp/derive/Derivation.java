@@ -381,13 +381,13 @@ public final class Derivation {
 
     /** The same value under another name, of the quantity that is its subject. */
     private static Value ofSubject(String name, String subject, Value v) {
-        return new Value(name, subject, v.at(), v.low(), v.high(), v.unit(), v.figures(), v.gauge(), v.usual(), v.sum(), v.told(), v.asides(),
+        return new Value(name, subject, v.at(), v.low(), v.high(), v.unit(), v.figures(), v.gauge(), v.usual(), v.redone(), v.told(), v.asides(),
                 v.places());
     }
 
     /** A value of a group that runs over parts or readings: which one it is of stands as its kind, at that one's own place. */
     private static Value standing(Value v, PartsAged.Piece of) {
-        return new Value(v.of(), of.part(), of.at(), v.low(), v.high(), v.unit(), v.figures(), v.gauge(), v.usual(), v.sum(), v.told(),
+        return new Value(v.of(), of.part(), of.at(), v.low(), v.high(), v.unit(), v.figures(), v.gauge(), v.usual(), v.redone(), v.told(),
                 v.asides(), v.places());
     }
 

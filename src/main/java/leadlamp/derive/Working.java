@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import leadlamp.facts.Redone;
 import leadlamp.facts.Value;
 import leadlamp.quantity.Dimension;
 import leadlamp.quantity.Estimate;
@@ -90,7 +91,7 @@ final class Working {
             plain &= f.value.plain();
         }
         double middle = result();
-        String sum;
+        Redone sum;
         Optional<Estimate> low;
         Optional<Estimate> high;
         Unit unit = unit();
@@ -98,7 +99,8 @@ final class Working {
         if (plain) {
             low = Optional.of(new Estimate(middle, quantity.dimension(), doubts(middle)));
             high = low;
-            sum = entry.sum().of(in, middle) + " = " + Figures.text(middle, unit, decimals);
+            double[] figures = now();
+            sum = Redone.when(() -> told(figures, middle, unit, decimals));
         } else {
             double[] slope = new double[figures.size()];
             boolean[] up = new boolean[figures.size()];
@@ -110,13 +112,36 @@ final class Working {
                     openEffects(f, middle, slope[i], i, up, down);
                 }
             }
-            StringBuilder text = new StringBuilder();
-            low = end(slope, false, up, down, text, unit, decimals);
-            high = end(slope, true, up, down, text, unit, decimals);
-            sum = text.toString();
+            low = end(slope, false, up, down);
+            double[] figuresLow = now();
+            high = end(slope, true, up, down);
+            double[] figuresHigh = now();
+            sum = Redone.when(() -> told(low, figuresLow, unit, decimals) + (low.isPresent() && high.isPresent() ? "; " : "")
+                    + told(high, figuresHigh, unit, decimals));
         }
         return new Value(quantity.name(), quantity.kind(), place, low, high, unit, decimals, "", usual(), sum, told(), asides(),
                 places());
+    }
+
+    /** The figures as they are set now. */
+    private double[] now() {
+        double[] now = new double[figures.size()];
+        for (int i = 0; i < now.length; i++) {
+            now[i] = figures.get(i).now;
+        }
+        return now;
+    }
+
+    private String told(Optional<Estimate> end, double[] now, Unit unit, int decimals) {
+        return end.isEmpty() ? "" : told(now, end.get().value(), unit, decimals);
+    }
+
+    /** The sum of these figures in words. */
+    private String told(double[] now, double result, Unit unit, int decimals) {
+        for (int i = 0; i < now.length; i++) {
+            set(figures.get(i), now[i]);
+        }
+        return entry.sum().of(in, result) + " = " + Figures.text(result, unit, decimals);
     }
 
     private double result() {
@@ -190,8 +215,7 @@ final class Working {
         set(f, was);
     }
 
-    private Optional<Estimate> end(double[] slope, boolean highEnd, boolean[] up, boolean[] down, StringBuilder text, Unit unit,
-            int decimals) {
+    private Optional<Estimate> end(double[] slope, boolean highEnd, boolean[] up, boolean[] down) {
         for (int i = 0; i < slope.length; i++) {
             if (highEnd ? up[i] : down[i]) {
                 return Optional.empty();
@@ -204,8 +228,6 @@ final class Working {
             set(f, end.map(Estimate::value).orElse(f.middle()));
         }
         double result = result();
-        text.append(text.length() == 0 ? "" : "; ").append(entry.sum().of(in, result)).append(" = ")
-                .append(Figures.text(result, unit, decimals));
         return Optional.of(new Estimate(result, quantity.dimension(), doubts(result)));
     }
 

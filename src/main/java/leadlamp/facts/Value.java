@@ -20,14 +20,25 @@ import leadlamp.record.Where;
  * @param figures decimals to print in that unit
  * @param gauge   name or kind of the gauge; empty for what was worked out
  * @param usual   whether the doubt is the usual one of the gauge's kind, for the record gives none
- * @param sum     for what was worked out: the sum in one line with its figures, that a builder can redo; else empty
+ * @param redone  for what was worked out: the sum in one line with its figures, that a builder can redo; else empty
  * @param told    who told it; empty where it is the builder's own reading
  * @param asides  what it was taken at
  * @param places  its lines
  */
 public record Value(String of, String kind, String at, Optional<Estimate> low, Optional<Estimate> high, Unit unit,
-        int figures, String gauge, boolean usual, String sum, String told, Map<String, String> asides,
+        int figures, String gauge, boolean usual, Redone redone, String told, Map<String, String> asides,
         List<Where> places) implements Fact {
+
+    /** One whose sum stands in words already. */
+    public Value(String of, String kind, String at, Optional<Estimate> low, Optional<Estimate> high, Unit unit, int figures, String gauge,
+            boolean usual, String sum, String told, Map<String, String> asides, List<Where> places) {
+        this(of, kind, at, low, high, unit, figures, gauge, usual, Redone.of(sum), told, asides, places);
+    }
+
+    /** The sum in one line with its figures; empty for what was not worked out. */
+    public String sum() {
+        return redone.text();
+    }
 
     /** Whether both ends are one. */
     public boolean plain() {
@@ -36,6 +47,6 @@ public record Value(String of, String kind, String at, Optional<Estimate> low, O
 
     /** Whether it was worked out, not read. */
     public boolean derived() {
-        return !sum.isEmpty();
+        return redone != Redone.NOT;
     }
 }

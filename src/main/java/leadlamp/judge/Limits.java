@@ -101,7 +101,7 @@ final class Limits {
 
     private static Value at(Value value, String place) {
         return new Value(value.of(), value.kind(), place, value.low(), value.high(), value.unit(), value.figures(), value.gauge(),
-                value.usual(), value.sum(), value.told(), value.asides(), value.places());
+                value.usual(), value.redone(), value.told(), value.asides(), value.places());
     }
 
     private static void addNew(LimitUsed limit, List<LimitUsed> all) {
