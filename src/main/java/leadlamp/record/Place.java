@@ -33,6 +33,7 @@ public final class Place {
     /** A mark for each word, one of sixty-four: a place with a mark that another lacks says something that the other does not. */
     private final long marks;
     private String ordered;
+    private List<String> words;
 
     private Place(List<String> says) {
         this.each = says.toArray(new String[0]);
@@ -46,6 +47,15 @@ public final class Place {
 
     /** The words of a place, in order. */
     public static List<String> words(String at) {
+        // As with its order: threads may both part it, into the same words.
+        Place place = of(at);
+        if (place.words == null) {
+            place.words = List.copyOf(parted(at));
+        }
+        return place.words;
+    }
+
+    private static List<String> parted(String at) {
         List<String> words = new ArrayList<>(4);
         int start = 0;
         for (int blank = at.indexOf(' '); blank >= 0; blank = at.indexOf(' ', start)) {
@@ -215,7 +225,7 @@ public final class Place {
             says.add("untold ".concat(text));
             return says;
         }
-        List<String> words = words(text);
+        List<String> words = parted(text);
         int to = words.indexOf("to");
         if (to > 0 && to + 1 < words.size()) {
             int end = to + 2;
