@@ -86,6 +86,12 @@ final class RulebaseModels {
         return new SessionsAwareKnowledgeBase(base);
     }
 
+    /** The loader of our classes; the system's where they lie among Java's own and have none. */
+    private static ClassLoader loader() {
+        ClassLoader own = RulebaseModels.class.getClassLoader();
+        return own == null ? ClassLoader.getSystemClassLoader() : own;
+    }
+
     /** The settings that rules run with. */
     static KieBaseConfiguration settings() {
         return Usual.SETTINGS;
@@ -97,7 +103,7 @@ final class RulebaseModels {
      */
     private static final class Usual {
         private static final CompositeBaseConfiguration SETTINGS = new CompositeBaseConfiguration(new ChainedProperties(),
-                ClassLoader.getSystemClassLoader(), BaseConfigurationFactories.baseConf, BaseConfigurationFactories.ruleConf);
+                loader(), BaseConfigurationFactories.baseConf, BaseConfigurationFactories.ruleConf);
     }
 
     private Rule rule(RulebaseRule rule) {
@@ -202,7 +208,7 @@ final class RulebaseModels {
 
         @Override
         public ClassLoader getClassLoader() {
-            return ClassLoader.getSystemClassLoader();
+            return loader();
         }
 
         @Override

@@ -1,7 +1,7 @@
 package leadlamp.build;
 
-import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.zip.ZipFile;
 import leadlamp.audit.CheckPages;
 import leadlamp.audit.RulebaseFile;
 import leadlamp.cli.Launcher;
@@ -18,7 +19,8 @@ import leadlamp.words.Carried;
 import leadlamp.words.Words;
 
 /**
- * The last build step: lays the classes of an audit out ready in archives beside the jar, by rehearsals on sample records.
+ * The last build step: takes the program out of the jar, and lays its classes out ready in archives beside it, by rehearsals on
+ * sample records.
  * Leadlamp runs without one, only slower to start; so where it cannot be made, that is told and the build goes on.
  */
 public final class MakeArchive {
@@ -35,24 +37,28 @@ public final class MakeArchive {
      */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path jar = Path.of(arguments[0]).toRealPath();
-        File archive = Launcher.archive(jar.toFile());
-        if (archive.exists()) {
+        Path program = Launcher.program(jar.toFile()).toPath();
+        if (Files.exists(program)) {
             return;
         }
-        try (DirectoryStream<Path> old = Files.newDirectoryStream(jar.getParent(), "leadlamp-*.{jsa,bin}")) {
+        try (DirectoryStream<Path> old = Files.newDirectoryStream(jar.getParent(), "leadlamp-*.{jar,jsa,bin}")) {
             for (Path file : old) {
                 Files.delete(file);
             }
         }
+        try (ZipFile whole = new ZipFile(jar.toFile());
+                InputStream in = whole.getInputStream(whole.getEntry(Launcher.PROGRAM))) {
+            Files.copy(in, program);
+        }
         List<String> records = List.of(arguments).subList(1, arguments.length);
         Path answers = jar.resolveSibling("leadlamp.answers.part");
         Path whole = jar.resolveSibling("leadlamp.whole.part");
-        if (laid(jar, Rehearsal.ANSWERS, records, answers) && laid(jar, Rehearsal.WHOLE, records, whole)) {
-            try (OutputStream together = Files.newOutputStream(Launcher.together(archive).toPath())) {
+        if (laid(program, Rehearsal.ANSWERS, records, answers) && laid(program, Rehearsal.WHOLE, records, whole)) {
+            try (OutputStream together = Files.newOutputStream(Launcher.together(program.toFile()).toPath())) {
                 Carried.together(EVERY_AUDIT, together);
             }
-            Files.move(whole, Launcher.whole(archive).toPath());
-            Files.move(answers, archive.toPath());
+            Files.move(whole, Launcher.whole(program.toFile()).toPath());
+            Files.move(answers, Launcher.archive(program.toFile()).toPath());
         } else {
             Files.deleteIfExists(answers);
             Files.deleteIfExists(whole);
@@ -61,16 +67,16 @@ public final class MakeArchive {
     }
 
     /** Lays out what a rehearsal takes. */
-    private static boolean laid(Path jar, String what, List<String> records, Path made) throws IOException, InterruptedException {
-        Path list = jar.resolveSibling("leadlamp.classes.part");
+    private static boolean laid(Path program, String what, List<String> records, Path made) throws IOException, InterruptedException {
+        Path list = program.resolveSibling("leadlamp.classes.part");
         List<String> rehearse = Launcher.java();
         rehearse.addAll(List.of("-XX:DumpLoadedClassList=" + list, "-XX:TieredStopAtLevel=1"));
-        rehearse.addAll(Launcher.classes(jar.toString()));
+        rehearse.addAll(Launcher.classes(program.toString()));
         rehearse.addAll(List.of("leadlamp.cli.Rehearsal", what));
         rehearse.addAll(records);
         List<String> lay = new ArrayList<>(List.of(rehearse.get(0), "-Xlog:disable", "-Xshare:dump", "-XX:+UseG1GC",
                 "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + made));
-        lay.addAll(Launcher.classes(jar.toString()));
+        lay.addAll(Launcher.classes(program.toString()));
         boolean laid = done(rehearse) && done(lay) && Files.exists(made);
         Files.deleteIfExists(list);
         return laid;

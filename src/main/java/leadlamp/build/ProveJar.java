@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
+import leadlamp.cli.Launcher;
 
 /**
  * Proves the jar as a user gets it, for the tests run on the classes and on the libraries as they came. Every class in it must
@@ -29,8 +30,9 @@ public final class ProveJar {
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path jar = Path.of(arguments[0]).toRealPath();
         List<String> faults = new ArrayList<>();
-        int classes = check(jar, faults);
+        int classes = check(Launcher.program(jar.toFile()).toPath(), faults);
         int told = tell(jar, Path.of(arguments[1]), Path.of(arguments[2]), faults);
+        alone(jar, Path.of(arguments[1]), Path.of(arguments[2]), faults);
         if (classes == 0 || told == 0) {
             faults.add("Nothing was proved: " + classes + " classes, " + told + " reports.");
         }
@@ -61,26 +63,46 @@ public final class ProveJar {
 
     private static int tell(Path jar, Path samples, Path told, List<String> faults) throws IOException, InterruptedException {
         int same = 0;
-        List<Path> files;
-        try (Stream<Path> all = Files.list(told)) {
-            files = all.filter(f -> f.toString().endsWith(TOLD)).sorted().toList();
-        }
-        for (Path file : files) {
-            String name = file.getFileName().toString();
-            String record = samples.resolve(name.substring(0, name.length() - TOLD.length()) + ".yaml").toString();
-            ProcessBuilder audit = new ProcessBuilder(new File(System.getProperty("java.home"), "bin/java").getPath(), "-jar",
-                    jar.toString(), "audit", record, "--brief").redirectError(ProcessBuilder.Redirect.INHERIT);
-            audit.environment().put("COLUMNS", "80");
-            Process process = audit.start();
-            String says = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            if (!process.waitFor(SECONDS, TimeUnit.SECONDS) || process.exitValue() > 2) {
-                faults.add(name + ": the audit did not end as one does");
-            } else if (!says.equals(Files.readString(file))) {
-                faults.add(name + ": the jar tells of " + record + " what the tests do not");
-            } else {
-                same++;
-            }
+        for (Path file : files(told)) {
+            same += tells(jar, samples, file, faults) ? 1 : 0;
         }
         return same;
+    }
+
+    private static List<Path> files(Path told) throws IOException {
+        try (Stream<Path> all = Files.list(told)) {
+            return all.filter(f -> f.toString().endsWith(TOLD)).sorted().toList();
+        }
+    }
+
+    /** A jar that somebody carried elsewhere has no archives beside it, and tells the same. */
+    private static void alone(Path jar, Path samples, Path told, List<String> faults) throws IOException, InterruptedException {
+        Path folder = Files.createTempDirectory("alone");
+        Path copy = Files.copy(jar, folder.resolve(jar.getFileName()));
+        try {
+            tells(copy, samples, files(told).get(0), faults);
+        } finally {
+            Files.delete(copy);
+            Files.delete(folder);
+        }
+    }
+
+    private static boolean tells(Path jar, Path samples, Path file, List<String> faults) throws IOException, InterruptedException {
+        String name = file.getFileName().toString();
+        String record = samples.resolve(name.substring(0, name.length() - TOLD.length()) + ".yaml").toString();
+        ProcessBuilder audit = new ProcessBuilder(new File(System.getProperty("java.home"), "bin/java").getPath(), "-jar",
+                jar.toString(), "audit", record, "--brief").redirectError(ProcessBuilder.Redirect.INHERIT);
+        audit.environment().put("COLUMNS", "80");
+        Process process = audit.start();
+        String says = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        if (!process.waitFor(SECONDS, TimeUnit.SECONDS) || process.exitValue() > 2) {
+            faults.add(name + ": the audit did not end as one does");
+            return false;
+        }
+        if (!says.equals(Files.readString(file))) {
+            faults.add(name + ": the jar tells of " + record + " what the tests do not");
+            return false;
+        }
+        return true;
     }
 }

@@ -2,7 +2,9 @@ package leadlamp.build;
 
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.lang.invoke.LambdaMetafactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +20,7 @@ import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import leadlamp.cli.Launcher;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.ClassWriter;
@@ -44,6 +47,7 @@ public final class SpellOut {
     private static final String TEXTS = "java/lang/invoke/StringConcatFactory";
     private static final String BUILDER = "java/lang/StringBuilder";
     private static final String CLASS = ".class";
+    private static final String LAUNCHER = "leadlamp/cli/Launcher";
     /** What gives back what it is given: Java's own is a lambda too. */
     private static final String SAME = "plain$same";
     private static final Type OBJECT_TO_OBJECT = Type.getMethodType("(Ljava/lang/Object;)Ljava/lang/Object;");
@@ -102,7 +106,10 @@ public final class SpellOut {
         }
     }
 
-    /** The libraries in the jar as well. What is no class is laid down as it is, so that nothing need be unpacked at a start. */
+    /**
+     * The libraries in the jar as well; and the whole program as one file in the jar beside the class that starts it. What is no class
+     * is laid down as it is, so that nothing need be unpacked at a start.
+     */
     private static void jar(Path jar) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
         Map<String, LocalDateTime> times = new TreeMap<>();
@@ -123,25 +130,40 @@ public final class SpellOut {
         files.putAll(spelled(classes));
         files.putAll(ToldAhead.of(files));
         files.putAll(TakeDirectly.in(files));
-        Path made = jar.resolveSibling(jar.getFileName() + ".part");
         LocalDateTime now = times.values().iterator().next();
-        try (ZipOutputStream out = new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(made)))) {
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                ZipEntry entry = new ZipEntry(file.getKey());
-                entry.setTimeLocal(times.getOrDefault(file.getKey(), now));
-                if (file.getKey().startsWith("leadlamp/") && !file.getKey().endsWith(CLASS)) {
-                    CRC32 sum = new CRC32();
-                    sum.update(file.getValue());
-                    entry.setMethod(ZipEntry.STORED);
-                    entry.setSize(file.getValue().length);
-                    entry.setCrc(sum.getValue());
-                }
-                out.putNextEntry(entry);
-                out.write(file.getValue());
-                out.closeEntry();
+        ByteArrayOutputStream program = new ByteArrayOutputStream();
+        zip(files, times, now, program);
+        Map<String, byte[]> outer = new LinkedHashMap<>();
+        files.forEach((name, bytes) -> {
+            if (name.equals("META-INF/MANIFEST.MF") || name.startsWith("META-INF/LICENSE") || name.equals("META-INF/NOTICE") || name.startsWith(LAUNCHER)) {
+                outer.put(name, bytes);
             }
+        });
+        outer.put(Launcher.PROGRAM, program.toByteArray());
+        Path made = jar.resolveSibling(jar.getFileName() + ".part");
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(made))) {
+            zip(outer, times, now, out);
         }
         Files.move(made, jar, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private static void zip(Map<String, byte[]> files, Map<String, LocalDateTime> times, LocalDateTime now, OutputStream to) throws IOException {
+        ZipOutputStream out = new ZipOutputStream(to);
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            ZipEntry entry = new ZipEntry(file.getKey());
+            entry.setTimeLocal(times.getOrDefault(file.getKey(), now));
+            if (file.getKey().startsWith("leadlamp/") && !file.getKey().endsWith(CLASS)) {
+                CRC32 sum = new CRC32();
+                sum.update(file.getValue());
+                entry.setMethod(ZipEntry.STORED);
+                entry.setSize(file.getValue().length);
+                entry.setCrc(sum.getValue());
+            }
+            out.putNextEntry(entry);
+            out.write(file.getValue());
+            out.closeEntry();
+        }
+        out.finish();
     }
 
     private static int version(byte[] bytes) {

@@ -3,6 +3,12 @@ package leadlamp.cli;
 import java.io.File;
 import java.io.FileInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.lang.reflect.InvocationTargetException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,67 +17,117 @@ import java.util.List;
  * ready in an archive it takes half. No jar can ask for its archive, so this starts Java once more, with it and with the
  * flags that suit a short run. Where there is no archive that fits, or flags were given, it goes on in this process.
  *
+ * <p>The program lies in the jar as one file, for Java goes through the list of all that a jar holds before it runs any of it;
+ * the build takes it out once and lays it beside the jar, with the archives.
+ *
  * <p>It stays small, for it runs before all that: no text put together at length, no lambdas, no streams.
  */
 public final class Launcher {
-    private static final String STARTED = "leadlamp.started";
+    /** Where in the jar the program lies. */
+    public static final String PROGRAM = "leadlamp/program.jar";
+
+    private static final String JAR = ".jar";
+    private static final String MAIN = "leadlamp.cli.Main";
     private static final String MECHANISM = "jdk.lang.Process.launchMechanism";
 
     private Launcher() {
     }
 
-    public static void main(String[] arguments) throws Exception {
-        if (System.getProperty(STARTED) == null) {
-            List<String> command = command(arguments);
-            if (command != null) {
-                Process process = null;
-                spawnDirectly();
-                try {
-                    ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
-                    String columns = columns();
-                    if (columns != null) {
-                        builder.environment().put("COLUMNS", columns);
-                    }
-                    process = builder.start();
-                } catch (IOException e) {
-                    // Then it must do without.
+    public static void main(String[] arguments) throws Throwable {
+        File jar = jar();
+        List<String> command = jar == null || flagsWereGiven() ? null : command(jar, arguments);
+        if (command != null) {
+            Process process = null;
+            spawnDirectly();
+            try {
+                ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
+                String columns = columns();
+                if (columns != null) {
+                    builder.environment().put("COLUMNS", columns);
                 }
-                if (process != null) {
-                    Runtime.getRuntime().addShutdownHook(new Stop(process));
-                    Runtime.getRuntime().halt(process.waitFor());
-                }
+                process = builder.start();
+            } catch (IOException e) {
+                // Then it must do without.
+            }
+            if (process != null) {
+                Runtime.getRuntime().addShutdownHook(new Stop(process));
+                Runtime.getRuntime().halt(process.waitFor());
             }
         }
-        Main.main(arguments);
+        here(jar, arguments);
+    }
+
+    /** The jar that was started; null where the classes do not lie in one. */
+    private static File jar() throws IOException {
+        String path = System.getProperty("java.class.path");
+        return path.endsWith(".jar") && path.indexOf(File.pathSeparatorChar) < 0 ? new File(path).getCanonicalFile() : null;
+    }
+
+    /** Goes on in this process: with the program beside the jar, or else one taken out of it for the while. */
+    private static void here(File jar, String[] arguments) throws Throwable {
+        ClassLoader loader = Launcher.class.getClassLoader();
+        File program = jar == null ? null : program(jar);
+        if (program != null && !program.exists()) {
+            program = File.createTempFile("leadlamp", ".jar");
+            program.deleteOnExit();
+            program = takenOut(program) ? program : null;
+        }
+        if (program != null) {
+            loader = new URLClassLoader(new URL[] {program.toURI().toURL()}, ClassLoader.getPlatformClassLoader());
+            Thread.currentThread().setContextClassLoader(loader);
+        }
+        try {
+            loader.loadClass(MAIN).getMethod("main", String[].class).invoke(null, (Object) arguments);
+        } catch (InvocationTargetException failed) {
+            throw failed.getCause();
+        }
+    }
+
+    /** Takes the program out of the jar; false where it does not lie there, but its classes do. */
+    private static boolean takenOut(File to) throws IOException {
+        try (InputStream in = Launcher.class.getResourceAsStream("/".concat(PROGRAM))) {
+            if (in != null) {
+                Files.copy(in, to.toPath(), StandardCopyOption.REPLACE_EXISTING);
+            }
+            return in != null;
+        }
     }
 
     /**
-     * The archive that fits a jar and the Java that runs now. Its name changes with the jar, its place and the Java, so that
-     * one that is out of date is never taken.
+     * Where the build lays the program of a jar. Its name, like that of its archives, changes with the jar, its place and the Java,
+     * so that what is out of date is never taken.
      */
-    public static File archive(File jar) throws IOException {
+    public static File program(File jar) throws IOException {
         String path = jar.getCanonicalPath();
         long key = path.hashCode();
         key = 31 * key + jar.length();
         key = 31 * key + jar.lastModified();
         key = 31 * key + System.getProperty("java.home").hashCode();
         key = 31 * key + System.getProperty("java.vm.version").hashCode();
-        return new File(path.substring(0, path.length() - ".jar".length()).concat("-").concat(Long.toHexString(key)).concat(".jsa"));
+        return new File(path.substring(0, path.length() - JAR.length()).concat("-").concat(Long.toHexString(key)).concat(JAR));
+    }
+
+    /** The archive of a program, for answers at the terminal. */
+    public static File archive(File program) {
+        return besides(program, ".jsa");
     }
 
     /**
      * The archive for whatever wants more than answers at the terminal: pages, data, pictures. The one for answers alone is smaller by
      * a quarter, and Java goes through all of an archive at each start.
      */
-    public static File whole(File archive) {
-        String path = archive.getPath();
-        return new File(path.substring(0, path.length() - ".jsa".length()).concat("-whole.jsa"));
+    public static File whole(File program) {
+        return besides(program, "-whole.jsa");
     }
 
-    /** Where what every audit reads lies together, beside its archive. */
-    public static File together(File archive) {
-        String path = archive.getPath();
-        return new File(path.substring(0, path.length() - ".jsa".length()).concat(".bin"));
+    /** Where what every audit reads lies together. */
+    public static File together(File program) {
+        return besides(program, ".bin");
+    }
+
+    private static File besides(File program, String ending) {
+        String path = program.getPath();
+        return new File(path.substring(0, path.length() - JAR.length()).concat(ending));
     }
 
     /** How Java is started for an archive to be used or made, up to the flag that says which. */
@@ -82,7 +138,6 @@ public final class Launcher {
         command.add("-Xlog:disable");
         command.add("-Xshare:auto");
         command.add("-XX:-UsePerfData");
-        command.add("-D".concat(STARTED).concat("=true"));
         return command;
     }
 
@@ -91,8 +146,8 @@ public final class Launcher {
      * takes those from the archive itself, and would ask a class loader, in Java not yet compiled, for each of the others. They
      * stand on the class path too, for whoever asks for the loader of programs.
      */
-    public static List<String> classes(String jar) {
-        return List.of("-Xbootclasspath/a:".concat(jar), "-cp", jar);
+    public static List<String> classes(String program) {
+        return List.of("-Xbootclasspath/a:".concat(program), "-cp", program);
     }
 
     /** Spares a small program that Java puts between itself and what it starts; only where it is known to be of no use. */
@@ -105,19 +160,15 @@ public final class Launcher {
     }
 
     /** What to start, or null where this process is to go on. */
-    private static List<String> command(String[] arguments) throws IOException {
-        String path = System.getProperty("java.class.path");
-        if (!path.endsWith(".jar") || path.indexOf(File.pathSeparatorChar) >= 0 || flagsWereGiven()) {
-            return null;
-        }
-        File jar = new File(path).getCanonicalFile();
-        File archive = archive(jar);
+    private static List<String> command(File jar, String[] arguments) throws IOException {
+        File program = program(jar);
+        File archive = answersAlone(arguments) ? archive(program) : whole(program);
         if (!archive.exists()) {
             return null;
         }
         List<String> command = java();
-        command.add("-XX:SharedArchiveFile=".concat((answersAlone(arguments) ? archive : whole(archive)).getPath()));
-        command.add("-Dleadlamp.together=".concat(together(archive).getPath()));
+        command.add("-XX:SharedArchiveFile=".concat(archive.getPath()));
+        command.add("-Dleadlamp.together=".concat(together(program).getPath()));
         if (isShort(arguments)) {
             command.add("-XX:+UseSerialGC");
             command.add("-XX:TieredStopAtLevel=1");
@@ -128,8 +179,8 @@ public final class Launcher {
             command.add("-XX:CompileCommand=quiet");
             command.add("-XX:CompileCommand=exclude,leadlamp/derive/*.entry");
         }
-        command.addAll(classes(jar.getPath()));
-        command.add("leadlamp.cli.Launcher");
+        command.addAll(classes(program.getPath()));
+        command.add(MAIN);
         for (String argument : arguments) {
             command.add(argument);
         }

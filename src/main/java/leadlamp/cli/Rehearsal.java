@@ -20,8 +20,7 @@ public final class Rehearsal {
 
     /** @param arguments for what, and the records */
     public static void main(String[] arguments) {
-        // The first class of all, and what it asks the system.
-        Launcher.java();
+        // What the first class of all asks the system.
         System.console();
         System.getenv("TERM");
         Rulebase.warmUp();

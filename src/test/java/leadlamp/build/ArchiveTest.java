@@ -17,17 +17,17 @@ class ArchiveTest {
     @Test
     void an_archive_lies_beside_its_jar() throws IOException {
         File jar = Files.writeString(folder.resolve("leadlamp.jar"), "a jar").toFile();
-        File archive = Launcher.archive(jar);
+        File archive = Launcher.archive(Launcher.program(jar));
         assertThat(archive.getParentFile()).isEqualTo(folder.toRealPath().toFile());
         assertThat(archive.getName()).startsWith("leadlamp-").endsWith(".jsa");
-        assertThat(Launcher.archive(jar)).isEqualTo(archive);
+        assertThat(Launcher.archive(Launcher.program(jar))).isEqualTo(archive);
     }
 
     @Test
     void a_jar_that_was_built_again_takes_no_old_archive() throws IOException {
         Path jar = Files.writeString(folder.resolve("leadlamp.jar"), "a jar");
-        File old = Launcher.archive(jar.toFile());
+        File old = Launcher.program(jar.toFile());
         Files.writeString(jar, "another jar");
-        assertThat(Launcher.archive(jar.toFile())).isNotEqualTo(old);
+        assertThat(Launcher.program(jar.toFile())).isNotEqualTo(old);
     }
 }
