@@ -34,6 +34,7 @@ final class TakeDirectly {
     private final Set<String> again = new HashSet<>();
     private final Map<String, String> above = new HashMap<>();
     private final Map<String, Set<String>> methods = new HashMap<>();
+    private final Set<String> seenByAll = new HashSet<>();
     private final Set<Field> opened = new HashSet<>();
 
     private TakeDirectly() {
@@ -83,6 +84,9 @@ final class TakeDirectly {
             isInterface = (access & Opcodes.ACC_INTERFACE) != 0;
             above.put(name, superName);
             methods.put(name, new HashSet<>());
+            if ((access & Opcodes.ACC_PUBLIC) != 0) {
+                seenByAll.add(name);
+            }
         }
 
         @Override
@@ -188,14 +192,19 @@ final class TakeDirectly {
         }
     }
 
-    /** The field that a call on an object of this type takes, or null. */
-    private Field field(String owner, String called) {
+    /** The field that a call on an object of this type takes, or null; null too where the caller may not name the class that has it. */
+    private Field field(String caller, String owner, String called) {
         for (String type = owner; type != null && above.containsKey(type); type = above.get(type)) {
             if (methods.get(type).contains(called)) {
-                return again.contains(type + "." + called) ? null : giving.get(type + "." + called);
+                boolean seen = seenByAll.contains(type) || folder(type).equals(folder(caller));
+                return again.contains(type + "." + called) || !seen ? null : giving.get(type + "." + called);
             }
         }
         return null;
+    }
+
+    private static String folder(String type) {
+        return type.substring(0, type.lastIndexOf('/') + 1);
     }
 
     private byte[] directly(byte[] bytes) {
@@ -208,7 +217,7 @@ final class TakeDirectly {
                 return new MethodVisitor(API, super.visitMethod(access, name, descriptor, signature, exceptions)) {
                     @Override
                     public void visitMethodInsn(int opcode, String owner, String called, String type, boolean ofInterface) {
-                        Field field = opcode == Opcodes.INVOKEVIRTUAL ? field(owner, called + type) : null;
+                        Field field = opcode == Opcodes.INVOKEVIRTUAL ? field(reader.getClassName(), owner, called + type) : null;
                         if (field == null) {
                             super.visitMethodInsn(opcode, owner, called, type, ofInterface);
                         } else {
