@@ -1,26 +1,14 @@
 package leadlamp.build;
 
-import java.io.BufferedInputStream;
-import java.io.BufferedOutputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.lang.invoke.LambdaMetafactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import java.util.zip.CRC32;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
-import leadlamp.cli.Launcher;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.ClassWriter;
@@ -47,7 +35,6 @@ public final class SpellOut {
     private static final String TEXTS = "java/lang/invoke/StringConcatFactory";
     private static final String BUILDER = "java/lang/StringBuilder";
     private static final String CLASS = ".class";
-    private static final String LAUNCHER = "leadlamp/cli/Launcher";
     /** What gives back what it is given: Java's own is a lambda too. */
     private static final String SAME = "plain$same";
     private static final Type OBJECT_TO_OBJECT = Type.getMethodType("(Ljava/lang/Object;)Ljava/lang/Object;");
@@ -84,14 +71,9 @@ public final class SpellOut {
         this.host = host;
     }
 
-    /** @param arguments the folder of the compiled classes, or the jar with all that the program carries */
+    /** @param arguments the folder of the compiled classes */
     public static void main(String[] arguments) throws IOException {
-        Path place = Path.of(arguments[0]);
-        if (Files.isDirectory(place)) {
-            folder(place);
-        } else {
-            jar(place);
-        }
+        folder(Path.of(arguments[0]));
     }
 
     private static void folder(Path folder) throws IOException {
@@ -107,63 +89,18 @@ public final class SpellOut {
     }
 
     /**
-     * The libraries in the jar as well; and the whole program as one file in the jar beside the class that starts it. What is no class
-     * is laid down as it is, so that nothing need be unpacked at a start.
+     * Classes of a jar spelled out, and those that were added. What is older than nests of classes stays as it is.
+     *
+     * @param files the files of the jar by name
      */
-    private static void jar(Path jar) throws IOException {
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        Map<String, LocalDateTime> times = new TreeMap<>();
-        try (ZipInputStream in = new ZipInputStream(new BufferedInputStream(Files.newInputStream(jar)))) {
-            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-                if (!entry.isDirectory()) {
-                    files.put(entry.getName(), in.readAllBytes());
-                    times.put(entry.getName(), entry.getTimeLocal());
-                }
-            }
-        }
+    static Map<String, byte[]> in(Map<String, byte[]> files) {
         Map<String, byte[]> classes = new TreeMap<>();
         files.forEach((name, bytes) -> {
             if (name.endsWith(CLASS) && version(bytes) >= Opcodes.V11) {
                 classes.put(name, bytes);
             }
         });
-        files.putAll(spelled(classes));
-        files.putAll(ToldAhead.of(files));
-        files.putAll(TakeDirectly.in(files));
-        LocalDateTime now = times.values().iterator().next();
-        ByteArrayOutputStream program = new ByteArrayOutputStream();
-        zip(files, times, now, program);
-        Map<String, byte[]> outer = new LinkedHashMap<>();
-        files.forEach((name, bytes) -> {
-            if (name.equals("META-INF/MANIFEST.MF") || name.startsWith("META-INF/LICENSE") || name.equals("META-INF/NOTICE") || name.startsWith(LAUNCHER)) {
-                outer.put(name, bytes);
-            }
-        });
-        outer.put(Launcher.PROGRAM, program.toByteArray());
-        Path made = jar.resolveSibling(jar.getFileName() + ".part");
-        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(made))) {
-            zip(outer, times, now, out);
-        }
-        Files.move(made, jar, StandardCopyOption.REPLACE_EXISTING);
-    }
-
-    private static void zip(Map<String, byte[]> files, Map<String, LocalDateTime> times, LocalDateTime now, OutputStream to) throws IOException {
-        ZipOutputStream out = new ZipOutputStream(to);
-        for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            ZipEntry entry = new ZipEntry(file.getKey());
-            entry.setTimeLocal(times.getOrDefault(file.getKey(), now));
-            if (file.getKey().startsWith("leadlamp/") && !file.getKey().endsWith(CLASS)) {
-                CRC32 sum = new CRC32();
-                sum.update(file.getValue());
-                entry.setMethod(ZipEntry.STORED);
-                entry.setSize(file.getValue().length);
-                entry.setCrc(sum.getValue());
-            }
-            out.putNextEntry(entry);
-            out.write(file.getValue());
-            out.closeEntry();
-        }
-        out.finish();
+        return spelled(classes);
     }
 
     private static int version(byte[] bytes) {
