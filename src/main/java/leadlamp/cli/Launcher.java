@@ -67,10 +67,8 @@ public final class Launcher {
     private static void here(File jar, String[] arguments) throws Throwable {
         ClassLoader loader = Launcher.class.getClassLoader();
         File program = jar == null ? null : program(jar);
-        if (program != null && !program.exists()) {
-            program = File.createTempFile("leadlamp", ".jar");
-            program.deleteOnExit();
-            program = takenOut(program) ? program : null;
+        if (program == null || !program.exists()) {
+            program = takenOut();
         }
         if (program != null) {
             loader = new URLClassLoader(new URL[] {program.toURI().toURL()}, ClassLoader.getPlatformClassLoader());
@@ -83,13 +81,21 @@ public final class Launcher {
         }
     }
 
-    /** Takes the program out of the jar; false where it does not lie there, but its classes do. */
-    private static boolean takenOut(File to) throws IOException {
+    /** The program taken out of the jar, for as long as this process runs; null where its classes do not lie in a jar. */
+    private static File takenOut() {
         try (InputStream in = Launcher.class.getResourceAsStream("/".concat(PROGRAM))) {
-            if (in != null) {
-                Files.copy(in, to.toPath(), StandardCopyOption.REPLACE_EXISTING);
+            if (in == null) {
+                return null;
             }
-            return in != null;
+            File program = File.createTempFile("leadlamp", JAR);
+            program.deleteOnExit();
+            Files.copy(in, program.toPath(), StandardCopyOption.REPLACE_EXISTING);
+            return program;
+        } catch (IOException cannot) {
+            System.err.println("leadlamp: the program could not be laid into the folder for temporary files, "
+                    .concat(System.getProperty("java.io.tmpdir")).concat(": it wants some 12 MB there."));
+            Runtime.getRuntime().exit(2);
+            return null;
         }
     }
 
@@ -163,7 +169,7 @@ public final class Launcher {
     private static List<String> command(File jar, String[] arguments) throws IOException {
         File program = program(jar);
         File archive = answersAlone(arguments) ? archive(program) : whole(program);
-        if (!archive.exists()) {
+        if (!archive.exists() || !program.exists()) {
             return null;
         }
         List<String> command = java();
