@@ -35,6 +35,7 @@ final class TakeDirectly {
     private final Map<String, String> above = new HashMap<>();
     private final Map<String, Set<String>> methods = new HashMap<>();
     private final Set<String> seenByAll = new HashSet<>();
+    private final Set<Field> declared = new HashSet<>();
     private final Set<Field> opened = new HashSet<>();
 
     private TakeDirectly() {
@@ -90,6 +91,12 @@ final class TakeDirectly {
         }
 
         @Override
+        public FieldVisitor visitField(int access, String name, String fieldType, String signature, Object value) {
+            declared.add(new Field(type, name, fieldType));
+            return null;
+        }
+
+        @Override
         public MethodVisitor visitMethod(int access, String name, String descriptor, String signature, String[] exceptions) {
             methods.get(type).add(name + descriptor);
             boolean plain = (access & (Opcodes.ACC_STATIC | Opcodes.ACC_ABSTRACT | Opcodes.ACC_NATIVE | Opcodes.ACC_SYNCHRONIZED)) == 0;
@@ -97,7 +104,10 @@ final class TakeDirectly {
         }
     }
 
-    /** Reads a method, and notes it where it does nothing but give a field of its own class back. */
+    /**
+     * Reads a method, and notes it where it does nothing but give a field of its own class back. One that its class has from above
+     * will not do, though the compiler names the class itself: who may call the method may not reach that field.
+     */
     private final class Body extends MethodVisitor {
         private final String type;
         private final String name;
@@ -186,7 +196,7 @@ final class TakeDirectly {
 
         @Override
         public void visitEnd() {
-            if (step == 3) {
+            if (step == 3 && declared.contains(field)) {
                 giving.put(type + "." + name + descriptor, field);
             }
         }
