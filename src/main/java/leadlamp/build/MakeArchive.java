@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -48,7 +49,9 @@ public final class MakeArchive {
         }
         try (ZipFile whole = new ZipFile(jar.toFile());
                 InputStream in = whole.getInputStream(whole.getEntry(Launcher.PROGRAM))) {
-            Files.copy(in, program);
+            Path part = jar.resolveSibling("leadlamp.program.part");
+            Files.copy(in, part, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(part, program);
         }
         List<String> records = List.of(arguments).subList(1, arguments.length);
         Path answers = jar.resolveSibling("leadlamp.answers.part");

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.JarFile;
@@ -33,6 +34,7 @@ public final class ProveJar {
         int classes = check(Launcher.program(jar.toFile()).toPath(), faults);
         int told = tell(jar, Path.of(arguments[1]), Path.of(arguments[2]), faults);
         alone(jar, Path.of(arguments[1]), Path.of(arguments[2]), faults);
+        run(jar, Path.of(arguments[1]), faults);
         if (classes == 0 || told == 0) {
             faults.add("Nothing was proved: " + classes + " classes, " + told + " reports.");
         }
@@ -84,6 +86,34 @@ public final class ProveJar {
         } finally {
             Files.delete(copy);
             Files.delete(folder);
+        }
+    }
+
+    /** What else a user may run goes through libraries that no report goes through: it must end as it should, and say something. */
+    private static void run(Path jar, Path samples, List<String> faults) throws IOException, InterruptedException {
+        String record = samples.resolve("hill-climb-three.yaml").toString();
+        String engine = samples.resolve("engines/osier-18.yaml").toString();
+        Path folder = Files.createTempDirectory("proved");
+        String sheet = Files.copy(Path.of(engine), folder.resolve("sheet.yaml")).toString();
+        for (List<String> command : List.of(
+                List.of("audit", record, "--as", "html"), List.of("audit", record, "--as", "json"), List.of("audit", record, "--as", "sarif"),
+                List.of("audit", record, record, "--brief"), List.of("next", record), List.of("past", record, "--as", "html"),
+                List.of("past", record, "--as", "json"), List.of("look", engine, "--as", "html"), List.of("look", record),
+                List.of("sheets", record, "--out", folder.resolve("sheets").toString()), List.of("schema", "record"),
+                List.of("begin", sheet, "--out", folder.resolve("begun.yaml").toString()), List.of("why", "cam-gear-pin-hollow"),
+                List.of("exercise", "--out", folder.resolve("exercise").toString(), "--seed", "1"))) {
+            List<String> line = new ArrayList<>(List.of(new File(System.getProperty("java.home"), "bin/java").getPath(), "-jar", jar.toString()));
+            line.addAll(command);
+            Process process = new ProcessBuilder(line).redirectErrorStream(true).start();
+            String says = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            if (!process.waitFor(SECONDS, TimeUnit.SECONDS) || process.exitValue() > 1 || says.isBlank() || says.contains("Leadlamp itself failed")) {
+                faults.add("leadlamp " + String.join(" ", command) + ": " + says.lines().findFirst().orElse("nothing was said"));
+            }
+        }
+        try (Stream<Path> made = Files.walk(folder)) {
+            for (Path file : made.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
         }
     }
 

@@ -54,9 +54,12 @@ public final class SpellOut {
         private final String standsFor;
         private final String method;
         private final Type erased;
+        /** Whether they may be written to a file: some are cast to that. */
+        private final boolean toFile;
         private final List<Lambda> lambdas = new ArrayList<>();
 
-        Group(String name, String standsFor, String method, Type erased) {
+        Group(String name, String standsFor, String method, Type erased, boolean toFile) {
+            this.toFile = toFile;
             this.name = name;
             this.standsFor = standsFor;
             this.method = method;
@@ -243,7 +246,7 @@ public final class SpellOut {
         }
     }
 
-    /** Whether a lambda is linked as one interface and no more; that it may be laid down in a file, which its interface says, is no more. */
+    /** Whether a lambda is linked as one interface and no more, but that it may be written to a file. */
     private static boolean simple(Handle linker, Object[] with) {
         return linker.getName().equals("metafactory")
                 || linker.getName().equals("altMetafactory") && (with[3].equals(LambdaMetafactory.FLAG_SERIALIZABLE)
@@ -252,10 +255,11 @@ public final class SpellOut {
 
     private Group group(String method, String type, Object[] with) {
         String standsFor = Type.getReturnType(type).getInternalName();
-        String key = standsFor + " " + method + with[0];
+        boolean toFile = with.length > 3;
+        String key = standsFor + " " + method + with[0] + (toFile ? " to file" : "");
         Group group = groups.get(key);
         if (group == null) {
-            group = new Group(host + "$Spelt" + (groups.size() + 1), standsFor, method, (Type) with[0]);
+            group = new Group(host + "$Spelt" + (groups.size() + 1), standsFor, method, (Type) with[0], toFile);
             groups.put(key, group);
         }
         return group;
@@ -326,7 +330,7 @@ public final class SpellOut {
             }
         };
         writer.visit(Opcodes.V17, Opcodes.ACC_FINAL | Opcodes.ACC_SUPER | Opcodes.ACC_SYNTHETIC, group.name, null,
-                "java/lang/Object", new String[] {group.standsFor});
+                "java/lang/Object", group.toFile ? new String[] {group.standsFor, "java/io/Serializable"} : new String[] {group.standsFor});
         writer.visitNestHost(host);
         writer.visitField(Opcodes.ACC_PRIVATE | Opcodes.ACC_FINAL, "which", "I", null, null).visitEnd();
         int most = 0;

@@ -87,12 +87,14 @@ final class Desk {
                 tell(loading.get());
             } catch (RuntimeException failed) {
                 tell(failed, null);
+                return;
             } catch (Error broken) {
                 tell(null, broken);
+                return;
             }
             try {
                 Rulebase.warmUp();
-            } catch (RuntimeException | LinkageError e) {
+            } catch (RuntimeException | Error e) {
                 // It will be told where it matters, when the rules run.
             }
         }

@@ -37,20 +37,16 @@ public final class Launcher {
         File jar = jar();
         List<String> command = jar == null || flagsWereGiven() ? null : command(jar, arguments);
         if (command != null) {
-            Process process = null;
             spawnDirectly();
-            try {
-                ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
-                String columns = columns();
-                if (columns != null) {
-                    builder.environment().put("COLUMNS", columns);
-                }
-                process = builder.start();
-            } catch (IOException e) {
-                // Then it must do without.
+            ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
+            String columns = columns();
+            if (columns != null) {
+                builder.environment().put("COLUMNS", columns);
             }
+            Stop stop = new Stop();
+            Runtime.getRuntime().addShutdownHook(stop);
+            Process process = stop.start(builder);
             if (process != null) {
-                Runtime.getRuntime().addShutdownHook(new Stop(process));
                 Runtime.getRuntime().halt(process.waitFor());
             }
         }
@@ -245,6 +241,9 @@ public final class Launcher {
 
     /** Whether Java was given flags of the user's own. They are not for this class to drop; told where the system tells it. */
     private static boolean flagsWereGiven() {
+        if (System.getenv("JDK_JAVA_OPTIONS") != null || System.getenv("JAVA_TOOL_OPTIONS") != null || System.getenv("_JAVA_OPTIONS") != null) {
+            return true;
+        }
         byte[] line = new byte[4096];
         int length;
         try (FileInputStream in = new FileInputStream("/proc/self/cmdline")) {
@@ -260,17 +259,27 @@ public final class Launcher {
                 && line[word + 4] == 'r' && line[word + 5] == 0);
     }
 
-    /** Takes the started process along when this one is told to stop. */
+    /** Takes the started process along when this one is told to stop, and starts none after that. */
     private static final class Stop extends Thread {
-        private final Process process;
+        private Process process;
+        private boolean stopped;
 
-        Stop(Process process) {
-            this.process = process;
+        /** What was started; null where nothing could be, and this process must do without. */
+        synchronized Process start(ProcessBuilder builder) {
+            try {
+                process = stopped ? null : builder.start();
+            } catch (IOException e) {
+                process = null;
+            }
+            return process;
         }
 
         @Override
-        public void run() {
-            process.destroy();
+        public synchronized void run() {
+            stopped = true;
+            if (process != null) {
+                process.destroy();
+            }
         }
     }
 }

@@ -38,7 +38,9 @@ final class FullYaml {
     /** Reads a text without control characters as if it were a file of this name. */
     static Yaml.File read(String text, String name) {
         try {
-            return new FullYaml(name, text, new ParserImpl(new StreamReader(text), new LoaderOptions())).file();
+            LoaderOptions options = new LoaderOptions();
+            options.setCodePointLimit(Yaml.MOST_BYTES);
+            return new FullYaml(name, text, new ParserImpl(new StreamReader(text), options)).file();
         } catch (TooMuch stop) {
             return new Yaml.File(Optional.empty(), List.of(stop.problem), lines(text), Fingerprint.NONE);
         } catch (MarkedYAMLException broken) {
