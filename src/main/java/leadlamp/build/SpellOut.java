@@ -54,16 +54,15 @@ public final class SpellOut {
         private final String standsFor;
         private final String method;
         private final Type erased;
-        /** Whether they may be written to a file: some are cast to that. */
-        private final boolean toFile;
+        private final boolean laidDown;
         private final List<Lambda> lambdas = new ArrayList<>();
 
-        Group(String name, String standsFor, String method, Type erased, boolean toFile) {
-            this.toFile = toFile;
+        Group(String name, String standsFor, String method, Type erased, boolean laidDown) {
             this.name = name;
             this.standsFor = standsFor;
             this.method = method;
             this.erased = erased;
+            this.laidDown = laidDown;
         }
     }
 
@@ -202,7 +201,7 @@ public final class SpellOut {
                 @Override
                 public void visitInvokeDynamicInsn(String called, String type, Handle linker, Object... with) {
                     if (linker.getOwner().equals(LAMBDAS) && simple(linker, with) && plain(type, with)) {
-                        Group group = group(called, type, with);
+                        Group group = group(called, type, laidDown(linker), with);
                         group.lambdas.add(new Lambda((Handle) with[1], Type.getArgumentTypes(type), (Type) with[0],
                                 (Type) with[2]));
                         super.visitMethodInsn(Opcodes.INVOKESTATIC, group.name, "of" + (group.lambdas.size() - 1), type, false);
@@ -246,20 +245,24 @@ public final class SpellOut {
         }
     }
 
-    /** Whether a lambda is linked as one interface and no more, but that it may be written to a file. */
+    /** Whether a lambda is linked as one interface and no more, save that it may be laid down in a file. */
     private static boolean simple(Handle linker, Object[] with) {
         return linker.getName().equals("metafactory")
                 || linker.getName().equals("altMetafactory") && (with[3].equals(LambdaMetafactory.FLAG_SERIALIZABLE)
                 || with[3].equals(LambdaMetafactory.FLAG_SERIALIZABLE | LambdaMetafactory.FLAG_BRIDGES) && with[4].equals(0));
     }
 
-    private Group group(String method, String type, Object[] with) {
+    /** Whether a lambda may be laid down in a file; its interface need not say so. */
+    private static boolean laidDown(Handle linker) {
+        return linker.getName().equals("altMetafactory");
+    }
+
+    private Group group(String method, String type, boolean laidDown, Object[] with) {
         String standsFor = Type.getReturnType(type).getInternalName();
-        boolean toFile = with.length > 3;
-        String key = standsFor + " " + method + with[0] + (toFile ? " to file" : "");
+        String key = standsFor + " " + method + with[0] + (laidDown ? " laid down" : "");
         Group group = groups.get(key);
         if (group == null) {
-            group = new Group(host + "$Spelt" + (groups.size() + 1), standsFor, method, (Type) with[0], toFile);
+            group = new Group(host + "$Spelt" + (groups.size() + 1), standsFor, method, (Type) with[0], laidDown);
             groups.put(key, group);
         }
         return group;
@@ -330,7 +333,7 @@ public final class SpellOut {
             }
         };
         writer.visit(Opcodes.V17, Opcodes.ACC_FINAL | Opcodes.ACC_SUPER | Opcodes.ACC_SYNTHETIC, group.name, null,
-                "java/lang/Object", group.toFile ? new String[] {group.standsFor, "java/io/Serializable"} : new String[] {group.standsFor});
+                "java/lang/Object", group.laidDown ? new String[] {group.standsFor, "java/io/Serializable"} : new String[] {group.standsFor});
         writer.visitNestHost(host);
         writer.visitField(Opcodes.ACC_PRIVATE | Opcodes.ACC_FINAL, "which", "I", null, null).visitEnd();
         int most = 0;
