@@ -57,9 +57,11 @@ public final class MakeArchive {
         Path answers = jar.resolveSibling("leadlamp.answers.part");
         Path whole = jar.resolveSibling("leadlamp.whole.part");
         if (laid(program, Rehearsal.ANSWERS, records, answers) && laid(program, Rehearsal.WHOLE, records, whole)) {
-            try (OutputStream together = Files.newOutputStream(Launcher.together(program.toFile()).toPath())) {
+            Path part = jar.resolveSibling("leadlamp.bin.part");
+            try (OutputStream together = Files.newOutputStream(part)) {
                 Carried.together(EVERY_AUDIT, together);
             }
+            Files.move(part, Launcher.together(program.toFile()).toPath());
             Files.move(whole, Launcher.whole(program.toFile()).toPath());
             Files.move(answers, Launcher.archive(program.toFile()).toPath());
         } else {

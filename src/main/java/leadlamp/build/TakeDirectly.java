@@ -15,7 +15,7 @@ import org.objectweb.asm.Opcodes;
 
 /**
  * Takes a field directly where a method that only gives it back is called. A short run interprets most of its code, and to
- * call costs an interpreter ten times what to take does; a compiler would do the same, had it the time.
+ * call costs an interpreter many times what to take does; a compiler would do the same, had it the time.
  *
  * <p>It does so where it is certain which method would run: no class in the jar has another of the same name below. The
  * fields are opened to the whole jar for it; no more is changed.

@@ -115,8 +115,8 @@ public final class Launcher {
     }
 
     /**
-     * The archive for whatever wants more than answers at the terminal: pages, data, pictures. The one for answers alone is smaller by
-     * a quarter, and Java goes through all of an archive at each start.
+     * The archive for whatever wants more than answers at the terminal: pages, data, pictures. The one for answers alone is smaller,
+     * and Java goes through all of an archive at each start.
      */
     public static File whole(File program) {
         return besides(program, "-whole.jsa");
