@@ -21,8 +21,7 @@ import leadlamp.words.Words;
 
 /**
  * The last build step: takes the program out of the jar, and lays its classes out ready in archives beside it, by rehearsals on
- * sample records.
- * Leadlamp runs without one, only slower to start; so where it cannot be made, that is told and the build goes on.
+ * sample records. Leadlamp runs without them, only slower to start; so where one cannot be made, that is told and the build goes on.
  */
 public final class MakeArchive {
     private static final int MINUTES = 5;
@@ -32,7 +31,7 @@ public final class MakeArchive {
     }
 
     /**
-     * Makes it.
+     * Takes it out and makes them.
      *
      * @param arguments the jar, and the records to rehearse on
      */

@@ -17,8 +17,8 @@ import org.objectweb.asm.Opcodes;
 
 /**
  * Tells the libraries in the jar what they look up at each start, though in this jar it is always the same: who writes their
- * log (nobody), where settings stand (in the system's own), and which class serves where they name a service. The search opens the jar, reads its list of entries and
- * links a dozen lambdas, which is a fair part of what the rule engine takes to load.
+ * log (nobody), where settings stand (in the system's own), and which class serves where they name a service. The search opens
+ * the jar, reads its list of entries and links a dozen lambdas, which is a fair part of what the rule engine takes to load.
  */
 final class ToldAhead {
     private static final String LOGGERS = "org/slf4j/LoggerFactory";

@@ -102,7 +102,7 @@ final class Places {
     private static List<String> own(List<String> places, String subject) {
         List<String> own = new ArrayList<>();
         for (String place : places) {
-            if (place.equals(subject) || place.startsWith(subject + " ")) {
+            if (place.equals(subject) || goesOn(place, subject)) {
                 own.add(place);
             }
         }
@@ -261,7 +261,7 @@ final class Places {
     private Optional<Beyond> beyond(String text) {
         String joint = "";
         for (String name : text.contains(" to ") ? names : Set.<String>of()) {
-            joint = name.length() > joint.length() && name.contains(" to ") && text.startsWith(name + " ") ? name : joint;
+            joint = name.length() > joint.length() && name.contains(" to ") && goesOn(text, name) ? name : joint;
         }
         if (joint.isEmpty()) {
             return Optional.empty();
@@ -293,11 +293,16 @@ final class Places {
         return beyond.isPresent();
     }
 
+    /** Whether a text begins with a name and goes on with more words. */
+    private static boolean goesOn(String text, String name) {
+        return text.length() > name.length() && text.charAt(name.length()) == ' ' && text.startsWith(name);
+    }
+
     /** The joints that a text begins with and goes on. */
     private List<String> begunWith(String text) {
         List<String> begun = new ArrayList<>();
         for (String name : names) {
-            if (text.startsWith(name + " ") && name.contains(" to ")) {
+            if (goesOn(text, name) && name.contains(" to ")) {
                 begun.add(name);
             }
         }
@@ -307,7 +312,7 @@ final class Places {
     /** Whether it begins with one of the names and goes on with words of a place: a bolt, a row, a corner of it. */
     static boolean ofName(String full, Set<String> names) {
         for (String name : names) {
-            if (full.startsWith(name + " ")) {
+            if (goesOn(full, name)) {
                 String rest = full.substring(name.length() + 1);
                 if (Place.isOfWords(rest.endsWith(ROW) ? rest.substring(0, rest.length() - ROW.length()) : rest)) {
                     return true;
@@ -368,7 +373,7 @@ final class Places {
         Optional<String> nearest = Vocabulary.nearest(scalar.text(), known);
         String text = plain(scalar.text());
         for (String joint : begunWith(text)) {
-            nearest = nearest.isEmpty() || text.startsWith(nearest.get() + " ") && joint.length() > nearest.get().length()
+            nearest = nearest.isEmpty() || goesOn(text, nearest.get()) && joint.length() > nearest.get().length()
                     ? Optional.of(joint) : nearest;
         }
         complaints.add(scalar.where(), scalar.text().length(),
